@@ -1,0 +1,1 @@
+//! Timings; see README.md.

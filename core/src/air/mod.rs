@@ -1,0 +1,1 @@
+//! Air that a home lets through, and the fresh air it needs.

@@ -1,0 +1,1 @@
+//! The year of a home: the only place that joins models.

@@ -1,0 +1,1 @@
+//! Reminders as an iCalendar file.

@@ -1,0 +1,1 @@
+//! From a ZIP code to the hours of a year.

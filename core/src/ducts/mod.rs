@@ -1,0 +1,1 @@
+//! The furnace filter, and the flow at a register.

@@ -1,0 +1,1 @@
+//! Pipes in the cold, and the cable that keeps them alive.

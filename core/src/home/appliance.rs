@@ -1,0 +1,159 @@
+//! Furnace, filter, water heater, and what their fuel costs.
+
+use crate::money::Dollars;
+use uom::si::f64::{ThermodynamicTemperature, Time};
+
+/// What the main heating burns or draws.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Fuel {
+    /// Electric resistance.
+    Electricity,
+    /// A heat pump.
+    HeatPump,
+    /// Natural gas.
+    NaturalGas,
+    /// Propane.
+    Propane,
+    /// Fuel oil.
+    FuelOil,
+    /// Kerosene.
+    Kerosene,
+    /// Wood or pellets: no meter.
+    Wood,
+}
+
+impl Fuel {
+    /// Whether something burns.
+    #[must_use]
+    pub fn burns(self) -> bool {
+        !matches!(self, Self::Electricity | Self::HeatPump)
+    }
+}
+
+/// The unit that a fuel is sold by.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum PriceUnit {
+    /// Kilowatt-hour.
+    KilowattHour,
+    /// Therm.
+    Therm,
+    /// Hundred cubic feet.
+    Ccf,
+    /// Gallon.
+    Gallon,
+}
+
+/// What a fuel costs, by the unit on the bill.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FuelPrice {
+    /// Dollars for one unit.
+    pub amount: Dollars,
+    /// The unit.
+    pub per: PriceUnit,
+}
+
+/// The main heating.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Heating {
+    /// What it burns or draws.
+    pub fuel: Option<Fuel>,
+    /// What that costs; electricity has its own price when this is empty.
+    pub price: Option<FuelPrice>,
+    /// The label that says sealed combustion was seen.
+    pub sealed_label_seen: Option<bool>,
+    /// Soot, scorch, roll-out, a loose flue or a yellow flame.
+    pub soot: Option<bool>,
+}
+
+/// The furnace filter.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Filter {
+    /// Time since it was put in.
+    pub in_use: Option<Time>,
+    /// How it looks against a flashlight.
+    pub look: Option<FilterLook>,
+}
+
+/// A filter held against a flashlight, from clean to blocked.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum FilterLook {
+    /// Light passes.
+    Bright,
+    /// Grey, light passes.
+    Grey,
+    /// Light barely passes.
+    Dim,
+    /// No light passes, sucked in, wet, or no filter at all.
+    Blocked,
+}
+
+/// What makes hot water.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum HeaterKind {
+    /// Electric tank.
+    Electric,
+    /// Heat-pump tank.
+    HeatPump,
+    /// Burner closed to the room, with the label seen.
+    SealedCombustion,
+    /// Burner open to its closet, with a draft hood.
+    DraftHood,
+}
+
+/// Where the tank stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum HeaterPlace {
+    /// In a heated room.
+    Room,
+    /// In a closet with a door to the inside.
+    ClosetInnerDoor,
+    /// In a closet with a door to the outside.
+    ClosetOuterDoor,
+}
+
+/// The openings that bring air to a burner.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum AirOpenings {
+    /// All open.
+    Open,
+    /// Less than three quarters open.
+    Partly,
+    /// Less than half open, taped or stuffed.
+    Blocked,
+}
+
+/// The valve that lets a tank blow off, and its pipe.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Relief {
+    /// There, dry, with its pipe free.
+    Sound,
+    /// Running or dripping.
+    Running,
+    /// Missing.
+    Missing,
+    /// Plugged or capped.
+    Plugged,
+}
+
+/// The water heater and its tap.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct WaterHeater {
+    /// What makes the hot water.
+    pub kind: Option<HeaterKind>,
+    /// Where the tank stands.
+    pub place: Option<HeaterPlace>,
+    /// The hottest reading at a tap.
+    pub tap: Option<ThermodynamicTemperature>,
+    /// The thermometer showed 32 °F in ice water.
+    pub thermometer_checked: Option<bool>,
+    /// A mixing valve sits behind the tank.
+    pub mixing_valve: Option<bool>,
+    /// The openings that bring air to its burner.
+    pub openings: Option<AirOpenings>,
+    /// Soot, scorch or melted plastic at the top.
+    pub soot: Option<bool>,
+    /// Steam at the tap, or rumbling.
+    pub steam_or_rumbling: Option<bool>,
+    /// The relief valve and its pipe.
+    pub relief: Option<Relief>,
+}

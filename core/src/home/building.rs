@@ -1,0 +1,119 @@
+//! The building and where it stands.
+
+use jiff::civil::Date;
+use uom::si::f64::{Area, Length, ThermodynamicTemperature};
+
+/// The building and where it stands.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Building {
+    /// Five digits; `None` when nobody gave one.
+    pub zip: Option<String>,
+    /// How many sections it came in.
+    pub sections: Option<Sections>,
+    /// Width of the whole home.
+    pub width: Option<Length>,
+    /// Length without the hitch.
+    pub length: Option<Length>,
+    /// Year on the data plate.
+    pub year_built: Option<i16>,
+    /// Rooms meant for sleeping.
+    pub bedrooms: Option<u8>,
+    /// What stands round it and breaks the wind.
+    pub shelter: Option<Shelter>,
+    /// What the thermostat is set to in winter.
+    pub setpoint: Option<ThermodynamicTemperature>,
+    /// What the thermometer indoors shows today.
+    pub indoors: Option<ThermodynamicTemperature>,
+    /// How it is cooled.
+    pub cooling: Option<Cooling>,
+    /// What lies on the ground below it.
+    pub ground_below: Option<GroundBelow>,
+    /// Who owns home and lot.
+    pub tenure: Option<Tenure>,
+}
+
+impl Building {
+    /// Area of the floor, when width and length are known.
+    #[must_use]
+    pub fn floor(&self) -> Option<Area> {
+        Some(self.width? * self.length?)
+    }
+
+    /// Built before the federal construction standard of 15 June 1976; `None` when the year is
+    /// not known. All of 1976 counts as before.
+    #[must_use]
+    pub fn before_standard(&self) -> Option<bool> {
+        Some(self.year_built? <= 1976)
+    }
+
+    /// Whether a year is no later than the day of the walk.
+    #[must_use]
+    pub fn could_be_built_in(year: i16, today: Date) -> bool {
+        year <= today.year()
+    }
+}
+
+/// How many sections a home came in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Sections {
+    /// One.
+    Single,
+    /// Two, joined at the marriage line.
+    Double,
+    /// Three.
+    Triple,
+}
+
+/// What breaks the wind, from open to close.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Shelter {
+    /// Open ground all round.
+    OpenGround,
+    /// A lone home in the country with some trees.
+    LoneHome,
+    /// Homes across the road.
+    HomesAcrossRoad,
+    /// Neighbours farther off than a home is high.
+    NeighboursApart,
+    /// Neighbours or trees nearer than a home is high.
+    NeighboursClose,
+}
+
+impl Shelter {
+    /// Shelter class of the handbook, 1 (open) to 5.
+    #[must_use]
+    pub fn class(self) -> u8 {
+        self as u8 + 1
+    }
+}
+
+/// How a home is cooled.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Cooling {
+    /// Not at all, or by fans.
+    None,
+    /// By an evaporative cooler.
+    Evaporative,
+    /// By a machine that dries the air as well.
+    AirConditioner,
+}
+
+/// What lies on the ground below a home.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum GroundBelow {
+    /// Bare soil.
+    Bare,
+    /// A plastic sheet over nearly all of it, and dry.
+    Covered,
+}
+
+/// Who owns home and lot.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Tenure {
+    /// The resident owns both.
+    OwnsHomeAndLot,
+    /// The resident owns the home and rents the lot.
+    OwnsHomeRentsLot,
+    /// The resident rents the home.
+    RentsHome,
+}

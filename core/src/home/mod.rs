@@ -1,0 +1,66 @@
+//! What a person saw and measured, typed and already valid. What was not seen is `None`: unknown,
+//! never zero and never good.
+
+mod appliance;
+mod building;
+mod cable;
+mod gap;
+mod people;
+
+pub use appliance::{
+    AirOpenings, Filter, FilterLook, Fuel, FuelPrice, HeaterKind, HeaterPlace, Heating, PriceUnit,
+    Relief, WaterHeater,
+};
+pub use building::{Building, Cooling, GroundBelow, Sections, Shelter, Tenure};
+pub use cable::{CableControl, CableSigns, HeatCable, Season};
+pub use gap::{Gap, GapPlace, LeadsTo};
+pub use people::{Alarm, FirstLook, People};
+
+use jiff::civil::Date;
+
+/// One home on one day.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Home {
+    /// The day of the walk; the crate knows no clock.
+    pub today: Date,
+    /// The building and where it stands.
+    pub building: Building,
+    /// Who lives there, as far as it changes the advice.
+    pub people: People,
+    /// What is looked for before anything is touched.
+    pub first_look: FirstLook,
+    /// The main heating.
+    pub heating: Heating,
+    /// Dollars for a kilowatt-hour of electricity.
+    pub electricity_price: Option<crate::money::Dollars>,
+    /// The furnace filter.
+    pub filter: Filter,
+    /// The water heater and its tap.
+    pub water_heater: WaterHeater,
+    /// The bath fan.
+    pub bath_fan: BathFan,
+    /// Gaps measured with a tape.
+    pub gaps: Vec<Gap>,
+    /// The heat cable on the water pipe; `None` when nobody looked.
+    pub cable: Option<HeatCable>,
+}
+
+/// A bath fan and the bag held over it.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct BathFan {
+    /// Seconds in which the fan emptied the bag.
+    pub emptying: Option<uom::si::f64::Time>,
+    /// Where its air goes.
+    pub ends: Option<FanEnd>,
+}
+
+/// Where a fan blows to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FanEnd {
+    /// Open air.
+    Outdoors,
+    /// The space above the ceiling.
+    RoofCavity,
+    /// The space below the floor.
+    UnderHome,
+}

@@ -1,0 +1,1 @@
+//! Laws that more than one model needs and that know no home.

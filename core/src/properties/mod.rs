@@ -1,0 +1,1 @@
+//! What air and water are like.

@@ -1,0 +1,1 @@
+//! Repairs: each a function from one home to another.

@@ -1,0 +1,1 @@
+//! A range is many homes.

@@ -1,0 +1,1 @@
+//! The door: requests in, answers out.

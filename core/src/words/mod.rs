@@ -1,0 +1,1 @@
+//! From a phrase and a language to text.

@@ -1,0 +1,3 @@
+//! Checks of winterseam against the outside: one folder a subject, one module a source.
+
+mod harness;

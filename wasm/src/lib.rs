@@ -1,0 +1,1 @@
+//! The JavaScript door of winterseam.

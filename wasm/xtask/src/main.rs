@@ -1,0 +1,3 @@
+//! `cargo xtask <job>`: everything that `cargo` alone does not do. See DEVELOPERS.md.
+
+fn main() {}
