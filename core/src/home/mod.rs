@@ -3,6 +3,7 @@
 
 mod appliance;
 mod building;
+mod burner;
 mod cable;
 mod gap;
 mod people;

@@ -1,0 +1,81 @@
+//! The tap's temperature.
+
+use super::{Changes, Material, Order, Repair, Warning, Who};
+use crate::home::{HeaterKind, Home, Tenure};
+use crate::hot_water::{Target, target};
+use crate::units::{in_fahrenheit, warmer_by};
+use uom::si::f64::ThermodynamicTemperature;
+use uom::si::temperature_interval;
+
+/// A reading this far above the target is worth a turn of the dial; below, it is the thermometer.
+const WORTH_TURNING_F: f64 = 3.0;
+
+fn too_hot(home: &Home, target: ThermodynamicTemperature) -> bool {
+    home.water_heater.tap.is_some_and(|tap| {
+        warmer_by(tap, target).get::<temperature_interval::degree_fahrenheit>() >= WORTH_TURNING_F
+    })
+}
+
+fn warnings(home: &Home) -> Vec<Warning> {
+    let tap = home.water_heater.tap.map_or(0.0, in_fahrenheit);
+    let mut all = vec![];
+    if tap >= 130.0 {
+        all.push(Warning::SCALD);
+    }
+    if tap >= 123.0 && home.people.burn_faster() {
+        all.push(Warning::SCALD_CHILD);
+    }
+    if home.people.lung_or_immune != Some(false) {
+        all.push(Warning::LEGIONELLA);
+    }
+    if home.building.tenure == Some(Tenure::RentsHome) {
+        all.push(Warning::RENTER_WRITTEN_NOTICE);
+    }
+    all
+}
+
+/// Turn the heater down to 120 °F; not where infection is the greater danger.
+pub(super) const TURN_DOWN: Repair = Repair {
+    id: "turn_down",
+    order: Order::LifeSafety,
+    changes: Changes::Safety,
+    who: |home| match home.water_heater.kind {
+        Some(HeaterKind::SealedCombustion | HeaterKind::DraftHood) => Who::Resident,
+        _ => Who::Qualified,
+    },
+    apply: |home| match target(home) {
+        Target::TurnTo(target) if too_hot(home, target) => {
+            let mut after = home.clone();
+            after.water_heater.tap = Some(target);
+            Some(after)
+        }
+        _ => None,
+    },
+    materials: |_| vec![Material::new("thermometer", 1.0)],
+    fee_usd: (0.0, 0.0),
+    cautions: warnings,
+    life_years: 5.0,
+};
+
+/// A mixing valve at the heater, where the water has to be stored hot.
+pub(super) const MIXING_VALVE: Repair = Repair {
+    id: "mixing_valve",
+    order: Order::LifeSafety,
+    changes: Changes::Safety,
+    who: |_| Who::Qualified,
+    apply: |home| match target(home) {
+        Target::StoreHotAndMix(target)
+            if too_hot(home, target) && home.water_heater.mixing_valve != Some(true) =>
+        {
+            let mut after = home.clone();
+            after.water_heater.tap = Some(target);
+            after.water_heater.mixing_valve = Some(true);
+            Some(after)
+        }
+        _ => None,
+    },
+    materials: |_| vec![Material::new("mixing_valve", 1.0), Material::new("thermometer", 1.0)],
+    fee_usd: (100.0, 300.0),
+    cautions: warnings,
+    life_years: 10.0,
+};
