@@ -2,6 +2,7 @@
 //! numbers.
 
 mod check;
+mod measure;
 mod near;
 mod path;
 mod read;
@@ -10,6 +11,7 @@ mod shape;
 mod spoken;
 mod tree;
 
+pub use measure::{Measured, measure};
 pub use read::{MOST_CHARACTERS, MOST_LEVELS, MOST_VALUES};
 pub use request::{REQUEST, home};
 pub use shape::{Field, Shape};
