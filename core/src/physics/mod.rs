@@ -1,1 +1,3 @@
 //! Laws that more than one model needs and that know no home.
+
+pub mod conduction;

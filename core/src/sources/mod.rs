@@ -1,5 +1,8 @@
 //! Where every number of the trade comes from, and the [`Figure`] that carries it along.
 
+pub mod conduction;
+pub mod hot_water;
+
 mod figure;
 pub mod fuel;
 pub mod safety;
