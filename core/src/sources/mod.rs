@@ -7,6 +7,10 @@ mod figure;
 pub mod fuel;
 pub mod safety;
 pub mod trade;
+pub mod air;
+mod figure;
+pub mod moisture;
+
 pub use figure::{Confidence, Figure};
 
 /// A document, a computation or a practice that a number rests on.
