@@ -60,7 +60,9 @@ fn every_reason_to_refuse_a_field_has_its_sentence() {
         Reason::NotOneOf { got: String::new(), allowed: &[] },
         Reason::Malformed { want: "", got: String::new() },
     ];
-    for code in reasons.iter().map(Reason::code).chain(["too_large", "out_of_range"]) {
+    for code in
+        reasons.iter().map(Reason::code).chain(["too_large", "out_of_range", "twice", "no_climate"])
+    {
         let key = format!("error.{code}");
         assert!(arguments(&key, Language::English).is_ok(), "{key}");
     }
