@@ -4,3 +4,6 @@ mod air;
 mod harness;
 mod hot_water;
 mod moisture;
+mod calendar;
+mod harness;
+mod words;
