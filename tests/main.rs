@@ -1,4 +1,6 @@
 //! Checks of winterseam against the outside: one folder a subject, one module a source.
 
+mod air;
 mod door;
 mod harness;
+mod moisture;
