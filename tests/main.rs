@@ -1,6 +1,7 @@
 //! Checks of winterseam against the outside: one folder a subject, one module a source.
 
 mod air;
+mod door;
 mod harness;
 mod hot_water;
 mod moisture;

@@ -4,7 +4,7 @@ use super::Bounds;
 
 /// Year of the walk.
 pub const TODAY_YEAR: Bounds =
-    Bounds::new("today_year", "", (2000.0, 2099.0), "prices and codes are those of these years");
+    Bounds::new("today", "", (2000.0, 2099.0), "prices and codes are those of these years");
 
 /// Year on the data plate.
 pub const YEAR_BUILT: Bounds = Bounds::new(
@@ -60,7 +60,7 @@ pub const PRICE_GALLON: Bounds =
 
 /// Time since the filter was put in.
 pub const FILTER_IN_USE: Bounds = Bounds::new(
-    "filter_in_use",
+    "filter_days",
     "days",
     (0.0, 3650.0),
     "ten years is a filter that nobody remembers",
@@ -72,7 +72,7 @@ pub const TAP: Bounds =
 
 /// Seconds in which a fan empties a bag.
 pub const BAG: Bounds = Bounds::new(
-    "bag_emptied",
+    "bag_seconds",
     "s",
     (0.5, 600.0),
     "quicker than a watch can catch, or no flow at all",
@@ -115,7 +115,7 @@ pub const CABLE_POWER: Bounds = Bounds::new(
 );
 
 /// Day of the year; 29 February is left out.
-pub const DAY: Bounds = Bounds::new("day_of_year", "", (1.0, 365.0), "a year has that many");
+pub const DAY: Bounds = Bounds::new("cable_day", "", (1.0, 365.0), "a year has that many");
 
 /// Outside diameter of the pipe.
 pub const PIPE_OUTSIDE: Bounds =
@@ -123,7 +123,7 @@ pub const PIPE_OUTSIDE: Bounds =
 
 /// Thickness of the insulation on the pipe.
 pub const INSULATION: Bounds =
-    Bounds::new("pipe_insulation", "in", (0.0, 6.0), "zero is bare; thicker fits below no home");
+    Bounds::new("insulation", "in", (0.0, 6.0), "zero is bare; thicker fits below no home");
 
 /// All of them, for tests of the words and of the table itself.
 pub const ALL: &[&Bounds] = &[

@@ -16,6 +16,9 @@ mod warnings;
 
 pub use dangers::Danger;
 pub use findings::Finding;
+mod errors;
+mod phrase;
+pub use errors::problem;
 pub use phrase::{Arg, Phrase};
 pub use reminders::{Every, Reminder};
 pub use shown::Shown;

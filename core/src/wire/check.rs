@@ -30,7 +30,9 @@ impl Check {
     fn value(&mut self, tree: &Tree, shape: &Shape) {
         let reason = match (shape, tree) {
             (Shape::Map(fields), Tree::Map(given)) => return self.map(given, fields),
-            (Shape::List { of, max }, Tree::List(entries)) => return self.list(entries, of, *max),
+            (Shape::List { of, max, .. }, Tree::List(entries)) => {
+                return self.list(entries, of, *max);
+            }
             (Shape::Number(allowed), Tree::Number(got)) => wrong_number(*got, allowed),
             (Shape::Whole(allowed), Tree::Number(got)) => wrong_whole(*got, allowed),
             (Shape::Word(allowed), Tree::Text(got)) => wrong_word(got, allowed),

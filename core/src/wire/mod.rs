@@ -5,14 +5,18 @@ mod check;
 mod measure;
 mod near;
 mod path;
+mod problem;
 mod read;
 mod request;
+mod schema;
 mod shape;
 mod spoken;
 mod tree;
 
 pub use measure::{Measured, measure};
+pub use problem::{Problem, problem};
 pub use read::{MOST_CHARACTERS, MOST_LEVELS, MOST_VALUES};
 pub use request::{REQUEST, home};
+pub use schema::{request_schema, request_types};
 pub use shape::{Field, Shape};
 pub use tree::Tree;

@@ -14,6 +14,8 @@ pub enum Shape {
         of: &'static Shape,
         /// Most entries.
         max: usize,
+        /// Key of the words for one entry.
+        each: &'static str,
     },
     /// A number in a range.
     Number(&'static Bounds),
@@ -39,6 +41,8 @@ pub enum Shape {
 pub struct Field {
     /// Name in the request.
     pub key: &'static str,
+    /// Key of the words for it.
+    pub what: &'static str,
     /// Kind of its value.
     pub shape: Shape,
     /// Whether it may not be left out.
@@ -51,12 +55,45 @@ impl Field {
     /// A field that may be left out: not seen.
     #[must_use]
     pub(super) const fn seen(key: &'static str, shape: Shape, doc: &'static str) -> Self {
-        Self { key, shape, required: false, doc }
+        Self { key, what: what(key, &shape), shape, required: false, doc }
     }
 
     /// A field that must be there.
     #[must_use]
     pub(super) const fn needed(key: &'static str, shape: Shape, doc: &'static str) -> Self {
-        Self { key, shape, required: true, doc }
+        Self { key, what: what(key, &shape), shape, required: true, doc }
+    }
+
+    /// The field with other words than its key or its range has.
+    #[must_use]
+    pub(super) const fn called(self, what: &'static str) -> Self {
+        Self { what, ..self }
+    }
+}
+
+/// The words of a number are those of its range, of anything else those of its key.
+const fn what(key: &'static str, shape: &Shape) -> &'static str {
+    match shape {
+        Shape::Number(bounds) | Shape::Whole(bounds) => bounds.what,
+        _ => key,
+    }
+}
+
+impl Shape {
+    /// Key of the words for the value at a path such as `gaps[2].width_in`.
+    #[must_use]
+    pub fn what(&self, path: &str) -> Option<&'static str> {
+        let mut here = self;
+        let mut what = None;
+        for step in path.split('.') {
+            let (key, entry) = step.split_once('[').map_or((step, false), |(key, _)| (key, true));
+            let Shape::Map(fields) = here else { return None };
+            let field = fields.iter().find(|field| field.key == key)?;
+            (here, what) = match field.shape {
+                Shape::List { of, each, .. } if entry => (of, Some(each)),
+                _ => (&field.shape, Some(field.what)),
+            };
+        }
+        what
     }
 }

@@ -26,11 +26,16 @@ pub const REQUEST: Shape = Map(&[
         "electricity_usd_per_kwh",
         Number(&walk::PRICE_KWH),
         "Price of electricity, as the bill says.",
-    ),
+    )
+    .called("electricity_price"),
     Field::seen("furnace_filter", Map(FILTER), "The furnace filter."),
     Field::seen("water_heater", Map(WATER_HEATER), "The water heater and its tap."),
     Field::seen("bath_fan", Map(BATH_FAN), "The bath fan and the bag held over it."),
-    Field::seen("gaps", List { of: &Map(GAP), max: MOST_GAPS }, "Gaps measured with a tape."),
+    Field::seen(
+        "gaps",
+        List { of: &Map(GAP), max: MOST_GAPS, each: "gap" },
+        "Gaps measured with a tape.",
+    ),
     Field::seen("heat_cable", Map(HEAT_CABLE), "The heat cable on the water pipe."),
 ]);
 
@@ -78,34 +83,39 @@ const HEATING: &[Field] = &[
     Field::seen("price_usd", Number(&walk::PRICE), "Price of one unit; goes with price_per."),
     Field::seen("price_per", Word(PriceUnit::WORDS), "The unit on the bill; goes with price_usd."),
     Field::seen("sealed_label_seen", Flag, "The label that says sealed combustion was seen."),
-    Field::seen("soot", Flag, "Soot, scorch, roll-out, a loose flue or a yellow flame."),
+    Field::seen("soot", Flag, "Soot, scorch, roll-out, a loose flue or a yellow flame.")
+        .called("heating_soot"),
 ];
 
 const FILTER: &[Field] = &[
     Field::seen("in_use_days", Number(&walk::FILTER_IN_USE), "Time since it was put in."),
-    Field::seen("look", Word(FilterLook::WORDS), "How it looks against a flashlight."),
+    Field::seen("look", Word(FilterLook::WORDS), "How it looks against a flashlight.")
+        .called("filter_look"),
 ];
 
 const WATER_HEATER: &[Field] = &[
-    Field::seen("kind", Word(HeaterKind::WORDS), "What makes the hot water."),
-    Field::seen("place", Word(HeaterPlace::WORDS), "Where the tank stands."),
+    Field::seen("kind", Word(HeaterKind::WORDS), "What makes the hot water.")
+        .called("water_heater_kind"),
+    Field::seen("place", Word(HeaterPlace::WORDS), "Where the tank stands.")
+        .called("water_heater_place"),
     Field::seen("tap_f", Number(&walk::TAP), "The hottest reading at a tap."),
     Field::seen("thermometer_checked", Flag, "The thermometer showed 32 °F in ice water."),
     Field::seen("mixing_valve", Flag, "A mixing valve sits behind the tank."),
     Field::seen("openings", Word(AirOpenings::WORDS), "Openings that bring air to its burner."),
-    Field::seen("soot", Flag, "Soot, scorch or melted plastic at the top."),
+    Field::seen("soot", Flag, "Soot, scorch or melted plastic at the top.")
+        .called("water_heater_soot"),
     Field::seen("steam_or_rumbling", Flag, "Steam at the tap, or rumbling."),
     Field::seen("relief", Word(Relief::WORDS), "The relief valve and its pipe."),
 ];
 
 const BATH_FAN: &[Field] = &[
     Field::seen("bag_emptied_s", Number(&walk::BAG), "Time in which the fan emptied the bag."),
-    Field::seen("ends", Word(FanEnd::WORDS), "Where its air goes."),
+    Field::seen("ends", Word(FanEnd::WORDS), "Where its air goes.").called("fan_ends"),
 ];
 
 const GAP: &[Field] = &[
-    Field::needed("place", Word(GapPlace::WORDS), "Where it is."),
-    Field::seen("label", Text { max: MOST_LABEL }, "What the person calls it."),
+    Field::needed("place", Word(GapPlace::WORDS), "Where it is.").called("gap_place"),
+    Field::seen("label", Text { max: MOST_LABEL }, "What the person calls it.").called("gap_label"),
     Field::needed("length_in", Number(&walk::GAP_LENGTH), "Along the gap."),
     Field::needed("width_in", Number(&walk::GAP_WIDTH), "The opening seen."),
     Field::seen("depth_in", Number(&walk::GAP_DEPTH), "The way the air travels through it."),
@@ -114,19 +124,23 @@ const GAP: &[Field] = &[
 ];
 
 const HEAT_CABLE: &[Field] = &[
-    Field::seen("present", Flag, "Someone looked, and there is one. Goes with the rest."),
+    Field::seen("present", Flag, "Someone looked, and there is one. Goes with the rest.")
+        .called("cable_present"),
     Field::seen("length_ft", Number(&walk::CABLE_LENGTH), "Its length."),
     Field::seen("power_w_per_ft", Number(&walk::CABLE_POWER), "Heat, as its tag says."),
-    Field::seen("control", Word(CableControl::WORDS), "What switches it."),
-    Field::seen("on_day", Whole(&walk::DAY), "First day with power; goes with off_day."),
-    Field::seen("off_day", Whole(&walk::DAY), "Last day with power; goes with on_day."),
+    Field::seen("control", Word(CableControl::WORDS), "What switches it.").called("cable_control"),
+    Field::seen("on_day", Whole(&walk::DAY), "First day with power; goes with off_day.")
+        .called("cable_on_day"),
+    Field::seen("off_day", Whole(&walk::DAY), "Last day with power; goes with on_day.")
+        .called("cable_off_day"),
     Field::seen("pipe_outside_in", Number(&walk::PIPE_OUTSIDE), "Outside diameter of the pipe."),
     Field::seen("insulation_in", Number(&walk::INSULATION), "Insulation on the pipe; 0 is bare."),
-    Field::seen("damaged", Flag, "Cracked, charred, bare or melted; a hot plug or sparks."),
-    Field::seen("wet", Flag, "Cable or plug is wet."),
-    Field::seen("uncertified", Flag, "No mark of a test laboratory."),
-    Field::seen("under_foam", Flag, "Under foam or vinyl."),
-    Field::seen("lapped", Flag, "Laid over itself."),
+    Field::seen("damaged", Flag, "Cracked, charred, bare or melted; a hot plug or sparks.")
+        .called("cable_damaged"),
+    Field::seen("wet", Flag, "Cable or plug is wet.").called("cable_wet"),
+    Field::seen("uncertified", Flag, "No mark of a test laboratory.").called("cable_uncertified"),
+    Field::seen("under_foam", Flag, "Under foam or vinyl.").called("cable_under_foam"),
+    Field::seen("lapped", Flag, "Laid over itself.").called("cable_lapped"),
     Field::seen("ground_fault_outlet", Flag, "Plugged into an outlet with a ground-fault switch."),
     Field::seen("thermostat_proved", Flag, "Its thermostat was seen to switch with an ice pack."),
     Field::seen("someone_plugs_in", Flag, "Somebody is sure to plug it in in autumn."),
