@@ -1,10 +1,9 @@
 //! Checks of winterseam against the outside: one folder a subject, one module a source.
 
 mod air;
+mod calendar;
 mod door;
 mod harness;
 mod hot_water;
 mod moisture;
-mod calendar;
-mod harness;
 mod words;

@@ -8,6 +8,7 @@ mod fuel;
 mod gaps;
 mod inputs;
 
+pub use fuel::heat_content;
 pub use inputs::{Inputs, cable_inputs, gap_inputs, use_inputs};
 
 use crate::climate::{Place, Year};
@@ -58,12 +59,6 @@ impl Assessment {
     #[must_use]
     pub fn bought(&self) -> Energy {
         self.uses.iter().map(|one| one.bought).sum()
-    }
-
-    /// What all uses cost; `None` when a price is missing for one that takes something.
-    #[must_use]
-    pub fn cost(&self) -> Option<Dollars> {
-        self.uses.iter().map(|one| one.cost).sum()
     }
 }
 

@@ -82,30 +82,6 @@ pub enum GapPlace {
     Elsewhere,
 }
 
-impl GapPlace {
-    /// The word of requests and word files.
-    #[must_use]
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::DoorBottom => "door_bottom",
-            Self::DoorSide => "door_side",
-            Self::WindowSash => "window_sash",
-            Self::Casing => "casing",
-            Self::CeilingJoint => "ceiling_joint",
-            Self::MarriageLine => "marriage_line",
-            Self::PipeHole => "pipe_hole",
-            Self::BathFanHousing => "bath_fan_housing",
-            Self::AccessPanel => "access_panel",
-            Self::OutletPlate => "outlet_plate",
-            Self::CoolerGrille => "cooler_grille",
-            Self::WaterHeaterCloset => "water_heater_closet",
-            Self::FurnaceCloset => "furnace_closet",
-            Self::CoilCabinet => "coil_cabinet",
-            Self::Elsewhere => "elsewhere",
-        }
-    }
-}
-
 /// What lies behind a gap.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum LeadsTo {

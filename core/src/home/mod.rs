@@ -7,6 +7,7 @@ mod burner;
 mod cable;
 mod gap;
 mod people;
+mod spoken;
 
 pub use appliance::{
     AirOpenings, Filter, FilterLook, Fuel, FuelPrice, HeaterKind, HeaterPlace, Heating, PriceUnit,
@@ -16,6 +17,7 @@ pub use building::{Building, Cooling, GroundBelow, Sections, Shelter, Tenure};
 pub use cable::{CableControl, CableSigns, HeatCable, Season};
 pub use gap::{Gap, GapPlace, LeadsTo};
 pub use people::{Alarm, FirstLook, People};
+pub(crate) use spoken::Spoken;
 
 use jiff::civil::Date;
 

@@ -27,3 +27,26 @@ pub fn target(home: &Home) -> Target {
         _ => Target::TurnTo(at_the_tap),
     }
 }
+
+/// What is said of a tap reading.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Scald {
+    /// Burns no faster than people expect.
+    Unlikely,
+    /// Burns those who burn faster: from 123 °F.
+    TheFrail,
+    /// Burns anyone in seconds: from 130 °F.
+    Anyone,
+}
+
+/// What is said of a tap reading: judgement, [`LINES`](crate::sources::safety::LINES).
+#[must_use]
+pub fn scald(tap: ThermodynamicTemperature) -> Scald {
+    if tap >= fahrenheit(130.0) {
+        Scald::Anyone
+    } else if tap >= fahrenheit(123.0) {
+        Scald::TheFrail
+    } else {
+        Scald::Unlikely
+    }
+}

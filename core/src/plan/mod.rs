@@ -52,10 +52,12 @@ pub struct Saving {
 }
 
 impl Saving {
-    /// The year before less the year after.
+    /// The year before less the year after; a repair changes uses and adds none. No dollars where
+    /// the price of a use that changed is not known.
     #[must_use]
     pub fn between(before: &Assessment, after: &Assessment) -> Self {
-        let dollars = before.cost().zip(after.cost()).map(|(b, a)| b - a);
+        let changed = before.uses.iter().zip(&after.uses).filter(|(b, a)| b.bought != a.bought);
+        let dollars = changed.map(|(b, a)| Some(b.cost? - a.cost?)).sum();
         Self { energy: before.bought() - after.bought(), dollars }
     }
 }

@@ -2,8 +2,8 @@
 
 use super::{Changes, Material, Order, Repair, Warning, Who};
 use crate::home::{HeaterKind, Home, Tenure};
-use crate::hot_water::{Target, target};
-use crate::units::{in_fahrenheit, warmer_by};
+use crate::hot_water::{Scald, Target, scald, target};
+use crate::units::warmer_by;
 use uom::si::f64::ThermodynamicTemperature;
 use uom::si::temperature_interval;
 
@@ -17,12 +17,12 @@ fn too_hot(home: &Home, target: ThermodynamicTemperature) -> bool {
 }
 
 fn warnings(home: &Home) -> Vec<Warning> {
-    let tap = home.water_heater.tap.map_or(0.0, in_fahrenheit);
+    let scalds = home.water_heater.tap.map_or(Scald::Unlikely, scald);
     let mut all = vec![];
-    if tap >= 130.0 {
+    if scalds == Scald::Anyone {
         all.push(Warning::SCALD);
     }
-    if tap >= 123.0 && home.people.burn_faster() {
+    if scalds >= Scald::TheFrail && home.people.burn_faster() {
         all.push(Warning::SCALD_CHILD);
     }
     if home.people.lung_or_immune != Some(false) {

@@ -2,6 +2,7 @@
 
 mod dangers;
 mod energy;
+mod errors;
 mod findings;
 mod keep;
 mod look_next;
@@ -15,10 +16,8 @@ mod uses;
 mod warnings;
 
 pub use dangers::Danger;
-pub use findings::Finding;
-mod errors;
-mod phrase;
 pub use errors::problem;
+pub use findings::Finding;
 pub use phrase::{Arg, Phrase};
 pub use reminders::{Every, Reminder};
 pub use shown::Shown;

@@ -3,7 +3,7 @@
 use super::shown::Shown;
 use super::{Phrase, energy};
 use crate::balance::UseKey;
-use crate::home::{Fuel, Gap, Home};
+use crate::home::{Fuel, Gap, Home, Spoken as _};
 use crate::uncertainty::Ranges;
 
 /// One use of energy.

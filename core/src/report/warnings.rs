@@ -2,8 +2,8 @@
 
 use super::{Danger, Phrase, Step, dangers};
 use crate::home::{Alarm, Fuel, Home, Tenure};
+use crate::hot_water::{Scald, scald};
 use crate::repairs::{Warning, Who};
-use crate::units::in_fahrenheit;
 use std::collections::BTreeSet;
 
 /// Every warning that applies, once each, without those a stop shows already.
@@ -26,17 +26,18 @@ pub(super) fn warnings<'a>(
 }
 
 fn of_the_home(home: &Home) -> Vec<Warning> {
-    let tap_f = home.water_heater.tap.map_or(0.0, in_fahrenheit);
+    let scalds = home.water_heater.tap.map_or(Scald::Unlikely, scald);
+    let measured = home.water_heater.tap.is_some();
     let cable = home.cable.as_ref().is_some_and(|cable| cable.present);
     let alarm_known = home.first_look.co_alarm == Some(Alarm::Working);
     [
         (home.people.oxygen == Some(true), Warning::OXYGEN),
         (home.something_burns() != Some(false) && !alarm_known, Warning::CO),
         (home.burner_may_need_air(), Warning::DO_NOT_SEAL_COMBUSTION_AIR),
-        (tap_f >= 130.0, Warning::SCALD),
-        (tap_f >= 123.0 && home.people.burn_faster(), Warning::SCALD_CHILD),
-        (tap_f >= 123.0, Warning::BURN_FIRST_AID),
-        (tap_f > 0.0 && home.people.lung_or_immune == Some(true), Warning::LEGIONELLA),
+        (scalds == Scald::Anyone, Warning::SCALD),
+        (scalds >= Scald::TheFrail && home.people.burn_faster(), Warning::SCALD_CHILD),
+        (scalds >= Scald::TheFrail, Warning::BURN_FIRST_AID),
+        (measured && home.people.lung_or_immune == Some(true), Warning::LEGIONELLA),
         (cable, Warning::FREEZE_BEFORE_UNPLUG),
         (home.heating.fuel == Some(Fuel::Wood), Warning::UNMEASURED_FUEL),
         (home.first_look.heat_holds == Some(false), Warning::SPACE_HEATER),

@@ -1,15 +1,13 @@
 //! Where every number of the trade comes from, and the [`Figure`] that carries it along.
 
+pub mod air;
 pub mod conduction;
-pub mod hot_water;
-
 mod figure;
 pub mod fuel;
+pub mod hot_water;
+pub mod moisture;
 pub mod safety;
 pub mod trade;
-pub mod air;
-mod figure;
-pub mod moisture;
 
 pub use figure::{Confidence, Figure};
 

@@ -1,6 +1,8 @@
 //! The door: requests in, answers out. The only place that knows `serde`, field names and plain
 //! numbers.
 
+mod answer;
+mod assess;
 mod check;
 mod measure;
 mod near;
@@ -10,9 +12,11 @@ mod read;
 mod request;
 mod schema;
 mod shape;
-mod spoken;
+mod spoken_out;
 mod tree;
 
+pub use answer::Answer;
+pub use assess::{assess, calendar};
 pub use measure::{Measured, measure};
 pub use problem::{Problem, problem};
 pub use read::{MOST_CHARACTERS, MOST_LEVELS, MOST_VALUES};
@@ -20,3 +24,9 @@ pub use request::{REQUEST, home};
 pub use schema::{request_schema, request_types};
 pub use shape::{Field, Shape};
 pub use tree::Tree;
+
+/// Version of the library.
+#[must_use]
+pub fn version() -> &'static str {
+    env!("CARGO_PKG_VERSION")
+}

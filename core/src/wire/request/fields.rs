@@ -6,7 +6,7 @@ use crate::home::{
     HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure,
 };
 use crate::wire::shape::{Field, Shape};
-use crate::wire::spoken::Spoken;
+use crate::home::Spoken;
 
 use Shape::{Date, Flag, List, Map, Number, Text, Whole, Word, Zip};
 

@@ -7,7 +7,7 @@ use crate::home::{
 };
 use crate::money::Dollars;
 use crate::units::{fahrenheit, linear_power_density::watt_per_foot};
-use crate::wire::spoken::Spoken;
+use crate::home::Spoken;
 use crate::wire::tree::Tree;
 use jiff::civil::Date;
 use uom::si::f64::{Length, LinearPowerDensity, ThermodynamicTemperature, Time};

@@ -1,6 +1,6 @@
 //! The word of each choice, written once: for reading, for messages, for the schema, for answers.
 
-use crate::home::{
+use super::{
     AirOpenings, Alarm, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace, GroundBelow,
     HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure,
 };
