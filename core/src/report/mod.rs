@@ -1,1 +1,4 @@
 //! What is said, as data.
+
+mod phrase;
+pub use phrase::{Arg, Phrase};
