@@ -13,6 +13,7 @@ mod tools;
 mod types;
 mod verify;
 mod wasm;
+mod words;
 
 use anyhow::{Result, bail};
 use std::process::ExitCode;
