@@ -54,7 +54,7 @@ pub(crate) fn packages() -> Result<()> {
     if installed >= wanted {
         return Ok(());
     }
-    step::run(&mut tools::npm(["ci", "--no-audit", "--no-fund"]))
+    step::run(&mut tools::npm(["ci", "--no-audit", "--no-fund", "--loglevel=error"]))
 }
 
 fn modified(path: &Path) -> Option<std::time::SystemTime> {

@@ -157,18 +157,19 @@ impl Count {
     }
 
     /// Adds up the closing lines of Rust's and of Node's test runner. A program that failed without
-    /// a failed test, such as one that did not compile, is one failure.
+    /// a failed test, such as one that did not compile, is one failure; so is a runner without a
+    /// test. A program that runs no tests counts as one.
     fn of(log: &str, succeeded: bool) -> Self {
-        let mut count = Self::default();
-        for line in log.lines() {
-            count.add(rust_tests(line).or_else(|| node_tests(line)).unwrap_or_default());
+        let counts = log.lines().filter_map(|line| rust_tests(line).or_else(|| node_tests(line)));
+        let counts = counts.collect::<Vec<_>>();
+        let mut total = Self::default();
+        counts.iter().for_each(|count| total.add(*count));
+        if total.failed == 0 && (!succeeded || (total.passed == 0 && !counts.is_empty())) {
+            total.failed = 1;
+        } else if counts.is_empty() {
+            total.passed = 1;
         }
-        if !succeeded && count.failed == 0 {
-            count.failed = 1;
-        } else if succeeded && count == Self::default() {
-            count.passed = 1;
-        }
-        count
+        total
     }
 }
 
@@ -206,6 +207,11 @@ mod tests {
     fn a_step_without_tests_counts_as_one() {
         assert_eq!(Count::of("done", true), Count { passed: 1, failed: 0 });
         assert_eq!(Count::of("does not compile", false), Count { passed: 0, failed: 1 });
+    }
+
+    #[test]
+    fn a_runner_that_found_no_test_is_a_failure() {
+        assert_eq!(Count::of("# pass 0\n# fail 0\n", true), Count { passed: 0, failed: 1 });
     }
 
     #[test]

@@ -57,11 +57,20 @@ fn declare(name: &str, schema: &Value, out: &mut String) -> Result<()> {
     Ok(())
 }
 
+/// What it is, and the range of a number.
 fn comment(schema: &Value, indent: &str, out: &mut String) {
-    if let Some(text) = schema["description"].as_str() {
-        let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    let text = schema["description"].as_str().unwrap_or_default();
+    let text = text.split_whitespace().map(str::to_owned).chain(range(schema));
+    let text = text.collect::<Vec<_>>().join(" ");
+    if !text.is_empty() {
         let _ = writeln!(out, "{indent}/** {text} */");
     }
+}
+
+fn range(schema: &Value) -> Option<String> {
+    let (low, high) = (schema["minimum"].as_f64()?, schema["maximum"].as_f64()?);
+    let unit = schema["x-unit"].as_str().unwrap_or_default();
+    Some(format!("{low} to {high} {unit}").trim_end().to_owned() + ".")
 }
 
 /// A map with its fields, one a line.
@@ -156,6 +165,8 @@ mod tests {
             "required": ["today"],
             "properties": {
                 "today": { "type": "string" },
+                "width_in": { "type": ["number", "null"], "description": "Across.",
+                    "minimum": 0.0, "maximum": 12.5, "x-unit": "in" },
                 "gaps": { "type": ["array", "null"], "items": { "anyOf": [
                     { "$ref": "#/$defs/Shelter" }, { "type": "null" } ] } },
             },
@@ -166,6 +177,8 @@ mod tests {
 export interface Request {
   today: string;
   gaps?: (Shelter | null)[] | null;
+  /** Across. 0 to 12.5 in. */
+  width_in?: number | null;
 }
 
 /** How open. */
