@@ -163,7 +163,9 @@ impl Count {
         let counts = log.lines().filter_map(|line| rust_tests(line).or_else(|| node_tests(line)));
         let counts = counts.collect::<Vec<_>>();
         let mut total = Self::default();
-        counts.iter().for_each(|count| total.add(*count));
+        for count in &counts {
+            total.add(*count);
+        }
         if total.failed == 0 && (!succeeded || (total.passed == 0 && !counts.is_empty())) {
             total.failed = 1;
         } else if counts.is_empty() {
