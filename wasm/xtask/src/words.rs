@@ -9,7 +9,7 @@ const LANGUAGES: [&str; 2] = ["en", "es"];
 
 /// The files that the word files make, each with its text: for writing, or for checking that
 /// nobody edited them by hand. Paths start at the root.
-pub fn generate(root: &Path) -> anyhow::Result<Vec<(PathBuf, String)>> {
+pub(crate) fn generate(root: &Path) -> anyhow::Result<Vec<(PathBuf, String)>> {
     LANGUAGES.iter().map(|tag| table(root, tag)).collect()
 }
 
