@@ -1,5 +1,8 @@
 //! Where every number of the trade comes from, and the [`Figure`] that carries it along.
 
+pub mod freeze;
+pub mod money;
+
 mod figure;
 pub use figure::{Confidence, Figure};
 
