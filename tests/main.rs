@@ -1,3 +1,5 @@
 //! Checks of winterseam against the outside: one folder a subject, one module a source.
 
+mod freeze;
 mod harness;
+mod money;
