@@ -3,7 +3,9 @@
 mod air;
 mod calendar;
 mod door;
+mod freeze;
 mod harness;
 mod hot_water;
 mod moisture;
+mod money;
 mod words;

@@ -3,9 +3,11 @@
 pub mod air;
 pub mod conduction;
 mod figure;
+pub mod freeze;
 pub mod fuel;
 pub mod hot_water;
 pub mod moisture;
+pub mod money;
 pub mod safety;
 pub mod trade;
 
