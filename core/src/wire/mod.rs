@@ -5,6 +5,7 @@ mod check;
 mod measure;
 mod near;
 mod path;
+mod probe;
 mod problem;
 mod read;
 mod request;
@@ -14,6 +15,7 @@ mod spoken;
 mod tree;
 
 pub use measure::{Measured, measure};
+pub use probe::{Gives, QUESTIONS, Question, ask, ask_for};
 pub use problem::{Problem, problem};
 pub use read::{MOST_CHARACTERS, MOST_LEVELS, MOST_VALUES};
 pub use request::{REQUEST, home};

@@ -7,7 +7,6 @@ use crate::home::{
 };
 use crate::money::Dollars;
 use crate::units::{fahrenheit, linear_power_density::watt_per_foot};
-use crate::wire::spoken::Spoken;
 use crate::wire::tree::Tree;
 use jiff::civil::Date;
 use uom::si::f64::{Length, LinearPowerDensity, ThermodynamicTemperature, Time};
@@ -34,15 +33,6 @@ impl Tree {
 
     fn yes(&self, key: &str) -> Option<bool> {
         self.get(key).flag()
-    }
-
-    fn choice<C: Spoken>(&self, key: &str) -> Option<C> {
-        self.get(key).text().and_then(C::of_word)
-    }
-
-    #[expect(clippy::cast_possible_truncation, reason = "checked to be whole and in its range")]
-    fn whole<N: TryFrom<i64>>(&self, key: &str) -> Option<N> {
-        self.get(key).number().and_then(|number| N::try_from(number as i64).ok())
     }
 }
 
