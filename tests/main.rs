@@ -4,3 +4,4 @@ mod air;
 mod door;
 mod harness;
 mod moisture;
+mod hot_water;

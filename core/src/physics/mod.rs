@@ -4,3 +4,4 @@ pub mod gap;
 pub mod moist_air;
 pub mod openings;
 pub mod saturation;
+pub mod conduction;
