@@ -64,6 +64,10 @@ pub const WIND: Bounds = Bounds::new(
 pub const SHELTER_CLASS: Bounds =
     Bounds::new("shelter_class", "", (1.0, 5.0), "the handbook has five");
 
+/// Exponent of the leak law.
+pub const EXPONENT: Bounds =
+    Bounds::new("leak_exponent", "", (0.5, 1.0), "from an orifice to a long, narrow crack");
+
 /// Storeys.
 pub const STOREYS: Bounds = Bounds::new("storeys", "", (1.0, 3.0), "the handbook has three");
 
@@ -150,6 +154,7 @@ pub const ALL: &[&Bounds] = &[
     &LEAKAGE_AREA,
     &WIND,
     &SHELTER_CLASS,
+    &EXPONENT,
     &STOREYS,
     &RELATIVE_HUMIDITY,
     &DRY_BULB,

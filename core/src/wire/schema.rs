@@ -1,9 +1,10 @@
-//! The shape of what comes in, as JSON Schema and as TypeScript.
+//! The shape of what comes in and of short answers, as JSON Schema. The types of the page are made
+//! from it.
 
+use super::probe::{Gives, QUESTIONS, Question};
 use super::request::REQUEST;
 use super::shape::{Field, Shape};
 use serde_json::{Map, Value, json};
-use std::fmt::Write as _;
 
 /// JSON Schema (2020-12) of a request.
 #[must_use]
@@ -14,8 +15,44 @@ pub fn request_schema() -> Value {
     schema
 }
 
+/// JSON Schemas of every question of the probe and of its answer, by the name of the type:
+/// `GapQuestion`, `GapAnswer`.
+#[must_use]
+pub fn question_schemas() -> Map<String, Value> {
+    let built = QUESTIONS.iter().filter(|question| !question.gives.is_empty());
+    built.flat_map(of_question).collect()
+}
+
+fn of_question(question: &Question) -> [(String, Value); 2] {
+    let name = camel(question.name);
+    [
+        (format!("{name}Question"), of_shape(&question.fields)),
+        (format!("{name}Answer"), of_answer(question.gives)),
+    ]
+}
+
+fn of_answer(gives: &[Gives]) -> Value {
+    let properties: Map<String, Value> = gives
+        .iter()
+        .map(|part| match *part {
+            Gives::Number(key) => (key.to_owned(), json!({"type": "number"})),
+            Gives::NumberOrNull(key) => (key.to_owned(), json!({"type": ["number", "null"]})),
+            Gives::Text(key) => (key.to_owned(), json!({"type": "string"})),
+            Gives::Word(key, words) => (key.to_owned(), json!({"type": "string", "enum": words})),
+        })
+        .collect();
+    let required: Vec<&String> = properties.keys().collect();
+    json!({"type": "object", "required": required, "properties": properties})
+}
+
+/// `burn_time` as `BurnTime`.
+fn camel(name: &str) -> String {
+    let parts = name.split('_').map(|part| part[..1].to_uppercase() + &part[1..]);
+    parts.collect()
+}
+
 /// JSON Schema of one value. Ranges that hang on another field are not in it.
-pub(super) fn of_shape(shape: &Shape) -> Value {
+fn of_shape(shape: &Shape) -> Value {
     match shape {
         Shape::Map(fields) => of_map(fields),
         Shape::List { of, max, .. } => {
@@ -62,60 +99,4 @@ fn of_field(field: &Field) -> Value {
         }
     }
     schema
-}
-
-/// TypeScript of a request.
-#[must_use]
-pub fn request_types() -> String {
-    let mut text = String::from("/** A request: what a person saw and measured. */\n");
-    text.push_str("export interface Request ");
-    write_type(&mut text, &REQUEST, 0);
-    text.push('\n');
-    text
-}
-
-fn write_type(text: &mut String, shape: &Shape, level: usize) {
-    match shape {
-        Shape::Map(fields) => {
-            text.push_str("{\n");
-            for field in *fields {
-                write_field(text, field, level + 1);
-            }
-            text.push_str(&"  ".repeat(level));
-            text.push('}');
-        }
-        Shape::List { of, .. } => {
-            text.push_str("Array<");
-            write_type(text, of, level);
-            text.push('>');
-        }
-        Shape::Number(_) | Shape::Whole(_) => text.push_str("number"),
-        Shape::Flag => text.push_str("boolean"),
-        Shape::Word(words) => {
-            let quoted: Vec<String> = words.iter().map(|word| format!("\"{word}\"")).collect();
-            text.push_str(&quoted.join(" | "));
-        }
-        Shape::Text { .. } | Shape::Date | Shape::Zip => text.push_str("string"),
-    }
-}
-
-fn write_field(text: &mut String, field: &Field, level: usize) {
-    let indent = "  ".repeat(level);
-    let (mark, or_null) = if field.required { ("", "") } else { ("?", " | null") };
-    let doc = format!("{}{}", field.doc, range(&field.shape));
-    write!(text, "{indent}/** {doc} */\n{indent}{}{mark}: ", field.key)
-        .expect("writing to a String cannot fail");
-    write_type(text, &field.shape, level);
-    text.push_str(or_null);
-    text.push_str(";\n");
-}
-
-/// The range of a number, behind what it is.
-fn range(shape: &Shape) -> String {
-    match shape {
-        Shape::Number(b) | Shape::Whole(b) => {
-            format!(" {} to {} {}", b.min, b.max, b.unit).trim_end().to_owned() + "."
-        }
-        _ => String::new(),
-    }
 }

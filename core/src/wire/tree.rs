@@ -1,6 +1,7 @@
 //! What came in, before anything is believed of it: JSON text and JavaScript values alike.
 
 use super::path::shortened;
+use super::spoken::Spoken;
 use std::collections::BTreeMap;
 
 /// A value as it was given. Unlike JSON it can hold NaN and infinity, so that these are refused by
@@ -72,6 +73,17 @@ impl Tree {
             Self::List(entries) => entries,
             _ => &[],
         }
+    }
+
+    /// The choice that the word of a field stands for.
+    pub(super) fn choice<C: Spoken>(&self, key: &str) -> Option<C> {
+        self.get(key).text().and_then(C::of_word)
+    }
+
+    /// A whole number of a field, when its type holds it.
+    #[expect(clippy::cast_possible_truncation, reason = "checked to be whole and in its range")]
+    pub(super) fn whole<N: TryFrom<i64>>(&self, key: &str) -> Option<N> {
+        self.get(key).number().and_then(|number| N::try_from(number as i64).ok())
     }
 
     /// The value as it is shown in a message: short, and never a whole list or map.

@@ -35,15 +35,6 @@ impl Tree {
     fn yes(&self, key: &str) -> Option<bool> {
         self.get(key).flag()
     }
-
-    fn choice<C: Spoken>(&self, key: &str) -> Option<C> {
-        self.get(key).text().and_then(C::of_word)
-    }
-
-    #[expect(clippy::cast_possible_truncation, reason = "checked to be whole and in its range")]
-    fn whole<N: TryFrom<i64>>(&self, key: &str) -> Option<N> {
-        self.get(key).number().and_then(|number| N::try_from(number as i64).ok())
-    }
 }
 
 pub(super) fn home(request: &Tree, today: Date) -> Home {
