@@ -1,1 +1,4 @@
 //! Air that a home lets through, and the fresh air it needs.
+
+pub mod infiltration;
+pub mod ventilation;

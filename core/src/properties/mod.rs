@@ -1,1 +1,3 @@
 //! What air and water are like.
+
+pub mod air;

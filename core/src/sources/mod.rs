@@ -1,6 +1,12 @@
 //! Where every number of the trade comes from, and the [`Figure`] that carries it along.
 
+pub mod air;
+pub mod conduction;
+pub mod hot_water;
+
 mod figure;
+pub mod moisture;
+
 pub use figure::{Confidence, Figure};
 
 /// A document, a computation or a practice that a number rests on.
