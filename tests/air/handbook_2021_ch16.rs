@@ -2,13 +2,19 @@
 
 use super::{slit, table_air};
 use crate::harness::{Row, Table};
-use uom::si::f64::{Area, Pressure, Velocity};
+use uom::si::f64::{Area, Pressure, TemperatureInterval, Velocity, VolumeRate};
 use uom::si::volume_rate::{cubic_meter_per_hour, cubic_meter_per_second, liter_per_second};
-use uom::si::{area::square_centimeter, pressure::pascal, velocity::meter_per_second};
+use uom::si::{
+    area::{square_centimeter, square_inch},
+    pressure::pascal,
+    temperature_interval::degree_fahrenheit,
+    velocity::{meter_per_second, mile_per_hour},
+};
 use winterseam::air::infiltration::{self, Coefficients, Storeys};
 use winterseam::home::Shelter;
 use winterseam::physics::gap;
 use winterseam::units::kelvins;
+use winterseam::units::volume_rate::cfm;
 
 const BY_CLASS: [Shelter; 5] = [
     Shelter::OpenGround,
@@ -45,6 +51,22 @@ fn the_basic_model_on_one_storey() {
     });
 }
 
+/// Source: the same coefficients in the inch-pound printing; all storeys, all classes.
+#[test]
+fn the_coefficients_are_those_of_the_other_printing() {
+    let calm = Velocity::new::<mile_per_hour>(0.0);
+    let one_mph = Velocity::new::<mile_per_hour>(1.0);
+    let one_degree = TemperatureInterval::new::<degree_fahrenheit>(1.0);
+    let area = Area::new::<square_inch>(1.0);
+    Table::read("air/handbook-inch-pound__basic").compare(|row| {
+        let squared = |apart, wind| {
+            let flow = infiltration::flow(area, apart, wind, &home_of(row)).best.get::<cfm>();
+            flow * flow
+        };
+        vec![("wind", squared(kelvins(0.0), one_mph)), ("stack", squared(one_degree, calm))]
+    });
+}
+
 /// Source: the discharge coefficient of a sharp-edged opening.
 #[test]
 fn a_gap_without_depth_is_a_sharp_edged_opening() {
@@ -61,14 +83,18 @@ fn a_gap_without_depth_is_a_sharp_edged_opening() {
     });
 }
 
-fn leaks(row: &Row) -> uom::si::f64::VolumeRate {
-    let class: usize = row.text("shelter_class").parse().unwrap();
-    let storeys = Storeys::from_count(row.text("storeys").parse().unwrap()).unwrap();
+fn leaks(row: &Row) -> VolumeRate {
     infiltration::flow(
         Area::new::<square_centimeter>(row.number("leakage_area_cm2")),
         kelvins(row.number("apart_k")),
         Velocity::new::<meter_per_second>(row.number("wind_m_s")),
-        &Coefficients::of(BY_CLASS[class - 1], storeys),
+        &home_of(row),
     )
     .best
+}
+
+fn home_of(row: &Row) -> Coefficients {
+    let class: usize = row.text("shelter_class").parse().unwrap();
+    let storeys = Storeys::from_count(row.text("storeys").parse().unwrap()).unwrap();
+    Coefficients::of(BY_CLASS[class - 1], storeys)
 }
