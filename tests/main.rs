@@ -2,6 +2,8 @@
 
 mod air;
 mod door;
+mod freeze;
 mod harness;
-mod moisture;
 mod hot_water;
+mod moisture;
+mod money;
