@@ -1,0 +1,116 @@
+// The frame of the check: language on top, the walk, the plan in reach, the bar below.
+
+import { button, make } from "../dom.js";
+import { LANGUAGES, Labels, type Language } from "../labels/index.js";
+import type { Walk } from "../state/walk.js";
+import type { Phrase } from "../wire.js";
+import type { WinterseamBar } from "./bar.js";
+import type { WinterseamKeep } from "./keep.js";
+import type { WinterseamPlan } from "./plan/plan.js";
+import { safetyLines } from "./safety.js";
+import type { WinterseamTroubles } from "./troubles.js";
+import type { WinterseamWalk } from "./walk.js";
+
+/** What the frame needs to know, and whom it calls. */
+export interface Framing {
+  language: Language;
+  walk: Walk;
+  keeping: boolean;
+  station: WinterseamWalk["station"];
+  words: (phrase: Phrase) => string;
+  calendar: () => string;
+  speak: (language: Language) => void;
+  reveal: (path: string) => void;
+  toTroubles: () => void;
+  toPlan: () => void;
+  toggleView: () => void;
+}
+
+/** The living parts of the frame. */
+export interface Parts {
+  root: HTMLElement;
+  walk: WinterseamWalk;
+  keep: WinterseamKeep;
+  troubles: WinterseamTroubles;
+  plan: WinterseamPlan;
+  bar: WinterseamBar;
+}
+
+export function drawFrame(framing: Framing): Parts {
+  const labels = new Labels(framing.language);
+  const { walk: answers, keeping, station, words, calendar, toTroubles } = framing;
+  const keep = made("winterseam-keep", { labels, walk: answers, keeping });
+  const closing = sitDown(labels, keep, framing);
+  const walk = made("winterseam-walk", { labels, walk: answers, closing, station });
+  const nameOf = (path: string) => fieldName(path, labels);
+  const troubles = made("winterseam-troubles", { labels, reveal: framing.reveal, nameOf });
+  const plan = made("winterseam-plan", { speech: { labels, words }, calendar, toTroubles });
+  const bar = made("winterseam-bar", { labels, words, press: framing.toggleView });
+  const root = make(
+    "div",
+    { class: "ws-check", lang: labels.language },
+    make("div", { class: "ws-top" }, tagline(labels), languages(labels, framing)),
+    make(
+      "div",
+      { class: "ws-columns" },
+      make("div", { class: "ws-walk-column" }, troubles, walk),
+      planColumn(plan, labels),
+    ),
+    bar,
+  );
+  return { root, walk, keep, troubles, plan, bar };
+}
+
+function tagline(labels: Labels): HTMLElement {
+  return make("p", { class: "ws-tagline" }, labels.text("tagline"));
+}
+
+function languages(labels: Labels, { speak }: Framing): HTMLElement {
+  const choices = LANGUAGES.map((language) =>
+    button(new Labels(language).text("language.name"), () => speak(language), {
+      class: "ws-language",
+      lang: language,
+      "aria-pressed": String(language === labels.language),
+    }),
+  );
+  const name = labels.text("language");
+  return make("div", { class: "ws-languages", role: "group", "aria-label": name }, ...choices);
+}
+
+/** The plan scrolls by itself beside the walk, so the keyboard must be able to reach it. */
+function planColumn(plan: WinterseamPlan, labels: Labels): HTMLElement {
+  return make(
+    "div",
+    { class: "ws-plan-column", role: "region", "aria-labelledby": "ws-plan-head", tabindex: 0 },
+    plan,
+    safetyLines(labels),
+  );
+}
+
+function sitDown(labels: Labels, keep: WinterseamKeep, { toPlan }: Framing): HTMLElement {
+  return make(
+    "div",
+    { class: "ws-closing" },
+    make(
+      "section",
+      { class: "ws-group", "aria-labelledby": "ws-group-keep" },
+      make("h3", { id: "ws-group-keep" }, labels.text("group.keep")),
+      keep,
+    ),
+    button(labels.text("bar.to_plan"), toPlan, { class: "ws-button ws-heavy ws-next" }),
+  );
+}
+
+function fieldName(path: string, labels: Labels): string {
+  const gap = /^gaps\.(\d+)\.(.+)$/.exec(path);
+  if (!gap) return labels.has(`q.${path}`) ? labels.text(`q.${path}`) : path;
+  const row = labels.text("gaps.row", { number: Number(gap[1]) + 1 });
+  return `${row}, ${labels.text(`q.gaps.${gap[2]}`)}`;
+}
+
+function made<Tag extends keyof HTMLElementTagNameMap>(
+  tag: Tag,
+  properties: Partial<HTMLElementTagNameMap[Tag]>,
+): HTMLElementTagNameMap[Tag] {
+  return Object.assign(document.createElement(tag), properties);
+}

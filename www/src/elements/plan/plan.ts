@@ -1,0 +1,136 @@
+// The plan: stops, the first things, and everything that goes with them on one sheet.
+
+import { button, make } from "../../dom.js";
+import type { Answer } from "../../wire.js";
+import {
+  findingsPart,
+  lookNextPart,
+  notesPart,
+  remindersPart,
+  shoppingPart,
+  smallPrint,
+  sourcesPart,
+  untouchedPart,
+} from "./lists.js";
+import { part, type Speech, warningList } from "./speech.js";
+import { firstsPart, laterPart } from "./steps.js";
+import { stopsPart } from "./stops.js";
+import { usesPart } from "./uses.js";
+
+export class WinterseamPlan extends HTMLElement {
+  speech!: Speech;
+  /** Gives the calendar file of the plan on the page, as text. */
+  calendar!: () => string;
+  /** Leads to the answers that are not counted. */
+  toTroubles!: () => void;
+  #answer: Answer | null = null;
+  #shown = "";
+  #body = make("div", { class: "ws-plan-body" });
+  #troubles = make("div", { class: "ws-plan-troubles", hidden: true });
+
+  connectedCallback(): void {
+    const { labels } = this.speech;
+    this.replaceChildren(
+      make("h2", { id: "ws-plan-head", tabindex: -1 }, labels.text("plan.head")),
+      this.#tools(),
+      this.#troubles,
+      this.#body,
+    );
+  }
+
+  /** Shows an answer. What was unfolded stays unfolded. */
+  show(answer: Answer, troubleCount: number): void {
+    this.#showTroubles(troubleCount);
+    const shown = JSON.stringify(answer);
+    if (shown === this.#shown) return;
+    this.#shown = shown;
+    this.#answer = answer;
+    const open = new Set(this.#openDetails());
+    this.#body.replaceChildren(...this.#parts(answer));
+    for (const details of this.#allDetails()) details.open = open.has(details.dataset.key ?? "");
+  }
+
+  #parts(answer: Answer): Node[] {
+    const { speech } = this;
+    const parts = [
+      stopsPart(answer.stops, speech),
+      answer.savings_hidden ? hiddenNote(speech) : null,
+      part("warnings", speech, warningList(answer.warnings, speech)),
+      firstsPart(answer.firsts, speech),
+      untouchedPart(answer, speech),
+      findingsPart(answer.findings, speech),
+      lookNextPart(answer, speech),
+      laterPart(answer.later, speech),
+      usesPart(answer.uses, speech),
+      shoppingPart(answer, speech),
+      remindersPart(answer, speech),
+      notesPart(answer, speech),
+      sourcesPart(answer, speech),
+      smallPrint(answer, speech),
+    ];
+    return parts.filter((node) => node !== null);
+  }
+
+  #tools(): HTMLElement {
+    const { labels } = this.speech;
+    const large = make("input", { type: "checkbox", id: "ws-large" });
+    large.addEventListener("change", () => this.classList.toggle("ws-large", large.checked));
+    return make(
+      "div",
+      { class: "ws-tools ws-plan-tools" },
+      button(labels.text("plan.print"), () => this.#print(), { class: "ws-button" }),
+      button(labels.text("plan.calendar"), () => this.#download(), {
+        class: "ws-button",
+        id: "ws-calendar",
+      }),
+      make("label", { class: "ws-pill" }, large, make("span", {}, labels.text("plan.large"))),
+    );
+  }
+
+  /** Paper cannot be unfolded: everything is opened for the printer and folded again after. */
+  #print(): void {
+    const closed = this.#allDetails().filter((details) => !details.open);
+    for (const details of closed) details.open = true;
+    window.print();
+    for (const details of closed) details.open = false;
+  }
+
+  #download(): void {
+    const file = new Blob([this.calendar()], { type: "text/calendar" });
+    const link = make("a", {
+      href: URL.createObjectURL(file),
+      download: `winterseam-${this.#answer?.today ?? ""}.ics`,
+    });
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  }
+
+  #showTroubles(count: number): void {
+    this.#troubles.hidden = count === 0;
+    if (count === 0) return;
+    const { labels } = this.speech;
+    this.#troubles.replaceChildren(
+      make("p", {}, labels.count("plan.troubles", count)),
+      button(labels.text("plan.to_troubles"), this.toTroubles, { class: "ws-button ws-quiet" }),
+    );
+  }
+
+  #allDetails(): HTMLDetailsElement[] {
+    return [...this.#body.querySelectorAll("details")];
+  }
+
+  #openDetails(): string[] {
+    const open = this.#allDetails().filter((details) => details.open);
+    return open.map((details) => details.dataset.key ?? "");
+  }
+}
+
+function hiddenNote({ labels }: Speech): HTMLElement {
+  return make("p", { class: "ws-savings-hidden" }, labels.text("plan.savings_hidden"));
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "winterseam-plan": WinterseamPlan;
+  }
+}

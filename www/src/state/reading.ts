@@ -1,0 +1,142 @@
+// From what was typed to a request: every text is read, or named as a problem; none is guessed at.
+
+import type { Core } from "../core.js";
+import { askedIn, GAP_QUESTIONS, type Question, SOLD_BY, STATIONS } from "../walk/questions.js";
+import type { Request } from "../wire.js";
+import type { Walk } from "./walk.js";
+
+/** A field that is not counted, and why: a label of the page, or a message of the core. */
+export interface Trouble {
+  path: string;
+  label?: string;
+  args?: Record<string, string>;
+  message?: string;
+}
+
+/** A request made of everything that could be read. */
+export interface Reading {
+  request: Request;
+  troubles: Trouble[];
+  /** Row on the page of each gap in the request; a gap without its two sizes is not in it. */
+  rows: number[];
+  /** Numbers read from typed text, by path. */
+  numbers: Map<string, number>;
+}
+
+type Value = string | number | boolean;
+type Read = { value: Value | null; trouble?: Omit<Trouble, "path"> };
+
+/** Reads a whole walk. `today` stands in while the day of the walk is empty. */
+export function readWalk(walk: Walk, core: Pick<Core, "measure">, today: string): Reading {
+  const reading: Reading = {
+    request: { today },
+    troubles: [],
+    rows: [],
+    numbers: new Map(),
+  };
+  const read = (path: string, question: Question) => note(reading, path, question, walk, core);
+  for (const question of STATIONS.flatMap((station) => askedIn(station, walk.given))) {
+    const value = read(question.path, question);
+    if (value !== null) put(reading.request, question.path, value);
+  }
+  readGaps(walk, reading, read);
+  pair(reading, walk);
+  return reading;
+}
+
+/** Reads one text the way its question asks. */
+export function readText(text: string, question: Question, core: Pick<Core, "measure">): Read {
+  const { input } = question;
+  if (text.trim() === "") return { value: null };
+  switch (input.kind) {
+    case "yes_no":
+      return { value: text === "true" };
+    case "measure":
+      return readMeasure(text, input.unit, core);
+    case "number":
+      return readNumber(text, input.whole);
+    case "season":
+      return { value: Number(text) };
+    default:
+      return { value: text.trim() };
+  }
+}
+
+/** Writes a value at a dotted path, making the objects on the way. */
+export function put(target: object, path: string, value: unknown): void {
+  const steps = path.split(".");
+  const last = steps.pop() as string;
+  let at = target as Record<string, unknown>;
+  for (const step of steps) {
+    at[step] ??= {};
+    at = at[step] as Record<string, unknown>;
+  }
+  at[last] = value;
+}
+
+function note(
+  reading: Reading,
+  path: string,
+  question: Question,
+  walk: Walk,
+  core: Pick<Core, "measure">,
+): Value | null {
+  const { value, trouble } = readText(walk.given(path), question, core);
+  if (trouble) reading.troubles.push({ path, ...trouble });
+  if (typeof value === "number") reading.numbers.set(path, value);
+  return value;
+}
+
+function readGaps(
+  walk: Walk,
+  reading: Reading,
+  read: (path: string, question: Question) => Value | null,
+): void {
+  const gaps: Record<string, unknown>[] = [];
+  for (let row = 0; row < walk.gapCount; row += 1) {
+    const gap: Record<string, unknown> = { place: walk.given(`gaps.${row}.place`) };
+    for (const question of GAP_QUESTIONS) {
+      const value = read(`gaps.${row}.${question.path}`, question);
+      if (value !== null) gap[question.path] = value;
+    }
+    if (gap.length_in === undefined || gap.width_in === undefined) continue;
+    gaps.push(gap);
+    reading.rows.push(row);
+  }
+  if (gaps.length > 0) reading.request.gaps = gaps;
+}
+
+/** Halves that mean nothing alone wait for their other half: a price and its unit, two days. */
+function pair({ request, troubles }: Reading, walk: Walk): void {
+  const { heating, heat_cable: cable } = request;
+  if (heating?.price_usd !== undefined) {
+    heating.price_per ??= SOLD_BY[walk.given("heating.fuel")];
+    if (!heating.price_per)
+      troubles.push({ path: "heating.price_per", label: "trouble.price_per" });
+  }
+  if (heating) keepBoth(heating, "price_usd", "price_per");
+  if (cable) keepBoth(cable, "on_day", "off_day");
+}
+
+function keepBoth(part: Record<string, unknown>, one: string, other: string): void {
+  if (part[one] !== undefined && part[other] !== undefined) return;
+  delete part[one];
+  delete part[other];
+}
+
+function readMeasure(text: string, unit: string, core: Pick<Core, "measure">): Read {
+  try {
+    return { value: core.measure(text, unit).value };
+  } catch {
+    return { value: null, trouble: { label: `trouble.${unit}`, args: { text } } };
+  }
+}
+
+function readNumber(text: string, whole: boolean): Read {
+  const shape = whole ? /^\d{1,6}$/ : /^\d{1,6}(\.\d{1,6})?$/;
+  if (shape.test(text.trim())) return { value: Number(text) };
+  return {
+    value: null,
+    trouble: { label: whole ? "trouble.whole" : "trouble.number", args: { text } },
+  };
+}

@@ -1,0 +1,288 @@
+// The questions, in the order of a walk through a home. Every one may stay unanswered.
+
+/** How a question is answered. */
+export type Input =
+  | { kind: "yes_no" }
+  | { kind: "choice"; words: string; options: readonly string[]; many?: true }
+  | { kind: "measure"; unit: string; quick?: readonly string[] }
+  | { kind: "number"; whole: boolean }
+  | { kind: "text"; digits?: true }
+  | { kind: "date" }
+  | { kind: "season" };
+
+/** Reads what a person answered so far, by path. */
+export type Given = (path: string) => string;
+
+export interface Question {
+  /** Path of the field in the request, which is also the id of its control. */
+  path: string;
+  input: Input;
+  /** Asked only when this holds; what was typed before is kept all the same. */
+  asked?: (given: Given) => boolean;
+}
+
+export interface Group {
+  key: string;
+  questions: readonly Question[];
+  /** The rows of gaps stand in this group. */
+  gaps?: true;
+}
+
+export interface Station {
+  key: "start" | "inside" | "outside" | "sit_down";
+  groups: readonly Group[];
+}
+
+const ALARM = ["working", "missing", "expired", "chirping", "sounding"];
+const METERED = ["natural_gas", "propane", "fuel_oil", "kerosene"];
+const QUICK_WIDTHS = ["1/16", "1/8", "1/4", "3/8", "1/2", "3/4"];
+
+/** Fuels that are sold by one unit only, so that nobody needs to be asked for it. */
+export const SOLD_BY: Record<string, string> = {
+  propane: "gal",
+  fuel_oil: "gal",
+  kerosene: "gal",
+};
+
+const yesNo = (path: string): Question => ({ path, input: { kind: "yes_no" } });
+const choice = (path: string, words: string, options: readonly string[]): Question => ({
+  path,
+  input: { kind: "choice", words, options },
+});
+const choiceOfMany = (path: string, words: string, options: readonly string[]): Question => ({
+  path,
+  input: { kind: "choice", words, options, many: true },
+});
+const measure = (path: string, unit: string): Question => ({
+  path,
+  input: { kind: "measure", unit },
+});
+const number = (path: string, whole = true): Question => ({
+  path,
+  input: { kind: "number", whole },
+});
+const onlyWhen = (asked: (given: Given) => boolean, ...questions: Question[]): Question[] =>
+  questions.map((question) => ({ ...question, asked }));
+
+const burnsMeteredFuel = (given: Given) => METERED.includes(given("heating.fuel"));
+const burnsGas = (given: Given) => given("heating.fuel") === "natural_gas";
+const hasCable = (given: Given) => given("heat_cable.present") === "true";
+const cableBySeason = (given: Given) =>
+  hasCable(given) && given("heat_cable.control") === "seasonal";
+
+const START: Station = {
+  key: "start",
+  groups: [
+    {
+      key: "first_look",
+      questions: [
+        yesNo("first_look.gas_smell"),
+        yesNo("first_look.symptoms"),
+        choice("first_look.co_alarm", "alarm", ALARM),
+        choice("first_look.smoke_alarm", "alarm", ALARM),
+        yesNo("first_look.flame_indoors"),
+        yesNo("first_look.oven_for_heat"),
+        yesNo("first_look.hot_wiring"),
+        yesNo("first_look.metal_tingles"),
+        yesNo("first_look.water_below"),
+        yesNo("first_look.ways_out"),
+        yesNo("first_look.tap_dry"),
+        yesNo("first_look.heat_holds"),
+      ],
+    },
+    {
+      key: "people",
+      questions: [
+        yesNo("people.child_under_5"),
+        yesNo("people.age_65_or_more"),
+        yesNo("people.cannot_feel_or_move"),
+        yesNo("people.lung_or_immune"),
+        yesNo("people.oxygen"),
+        yesNo("people.medical_machine"),
+      ],
+    },
+    {
+      key: "home",
+      questions: [
+        { path: "today", input: { kind: "date" } },
+        { path: "home.zip", input: { kind: "text", digits: true } },
+        choice("home.sections", "sections", ["single", "double", "triple"]),
+        measure("home.width_ft", "ft"),
+        measure("home.length_ft", "ft"),
+        number("home.year_built"),
+        number("home.bedrooms_count"),
+        choice("home.tenure", "tenure", ["owns_home_and_lot", "owns_home_rents_lot", "rents_home"]),
+      ],
+    },
+  ],
+};
+
+const INSIDE: Station = {
+  key: "inside",
+  groups: [
+    {
+      key: "furnace",
+      questions: [
+        measure("home.setpoint_f", "f"),
+        measure("home.indoors_f", "f"),
+        choiceOfMany("heating.fuel", "fuel", ["electricity", "heat_pump", ...METERED, "wood"]),
+        yesNo("heating.soot"),
+        yesNo("heating.sealed_label_seen"),
+        choice("furnace_filter.look", "filter", ["bright", "grey", "dim", "blocked"]),
+        measure("furnace_filter.in_use_days", "days"),
+      ],
+    },
+    {
+      key: "water_heater",
+      questions: [
+        choice("water_heater.kind", "heater", [
+          "electric",
+          "heat_pump",
+          "sealed_combustion",
+          "draft_hood",
+        ]),
+        choice("water_heater.place", "heater_place", [
+          "room",
+          "closet_inner_door",
+          "closet_outer_door",
+        ]),
+        choice("water_heater.openings", "openings", ["open", "partly", "blocked"]),
+        yesNo("water_heater.soot"),
+        yesNo("water_heater.steam_or_rumbling"),
+        choice("water_heater.relief", "relief", ["sound", "running", "missing", "plugged"]),
+        measure("water_heater.tap_f", "f"),
+        yesNo("water_heater.thermometer_checked"),
+        yesNo("water_heater.mixing_valve"),
+      ],
+    },
+    {
+      key: "bath_fan",
+      questions: [
+        measure("bath_fan.bag_emptied_s", "s"),
+        choice("bath_fan.ends", "fan_end", ["outdoors", "roof_cavity", "under_home"]),
+      ],
+    },
+    {
+      key: "cooling",
+      questions: [choice("home.cooling", "cooling", ["none", "evaporative", "air_conditioner"])],
+    },
+    { key: "gaps", questions: [], gaps: true },
+  ],
+};
+
+const OUTSIDE: Station = {
+  key: "outside",
+  groups: [
+    {
+      key: "around",
+      questions: [
+        choice("home.shelter", "shelter", [
+          "open_ground",
+          "lone_home",
+          "homes_across_road",
+          "neighbours_apart",
+          "neighbours_close",
+        ]),
+      ],
+    },
+    {
+      key: "below",
+      questions: [choice("home.ground_below", "ground", ["bare", "covered"])],
+    },
+    {
+      key: "heat_cable",
+      questions: [
+        yesNo("heat_cable.present"),
+        ...onlyWhen(
+          hasCable,
+          yesNo("heat_cable.damaged"),
+          yesNo("heat_cable.wet"),
+          yesNo("heat_cable.uncertified"),
+          yesNo("heat_cable.under_foam"),
+          yesNo("heat_cable.lapped"),
+          measure("heat_cable.length_ft", "ft"),
+          number("heat_cable.power_w_per_ft", false),
+          choice("heat_cable.control", "control", [
+            "always_on",
+            "thermostat",
+            "self_regulating",
+            "seasonal",
+          ]),
+        ),
+        ...onlyWhen(
+          cableBySeason,
+          { path: "heat_cable.on_day", input: { kind: "season" } },
+          { path: "heat_cable.off_day", input: { kind: "season" } },
+        ),
+        ...onlyWhen(
+          hasCable,
+          measure("heat_cable.pipe_outside_in", "in"),
+          measure("heat_cable.insulation_in", "in"),
+          yesNo("heat_cable.ground_fault_outlet"),
+          yesNo("heat_cable.thermostat_proved"),
+          yesNo("heat_cable.someone_plugs_in"),
+        ),
+      ],
+    },
+  ],
+};
+
+const SIT_DOWN: Station = {
+  key: "sit_down",
+  groups: [
+    {
+      key: "prices",
+      questions: [
+        measure("electricity_usd_per_kwh", "usd"),
+        ...onlyWhen(burnsMeteredFuel, measure("heating.price_usd", "usd")),
+        ...onlyWhen(burnsGas, choice("heating.price_per", "price_per", ["therm", "ccf"])),
+      ],
+    },
+  ],
+};
+
+/** The walk: before anything is touched, inside, outside with the look underneath last, sit-down. */
+export const STATIONS: readonly Station[] = [START, INSIDE, OUTSIDE, SIT_DOWN];
+
+/** Places of a gap. A gap always has one: it names the row. */
+export const GAP_PLACES: readonly string[] = [
+  "door_bottom",
+  "door_side",
+  "window_sash",
+  "casing",
+  "ceiling_joint",
+  "marriage_line",
+  "pipe_hole",
+  "bath_fan_housing",
+  "access_panel",
+  "outlet_plate",
+  "cooler_grille",
+  "water_heater_closet",
+  "furnace_closet",
+  "coil_cabinet",
+  "elsewhere",
+];
+
+/** What is asked of every gap; the paths continue `gaps.<row>.`. */
+export const GAP_QUESTIONS: readonly Question[] = [
+  { path: "label", input: { kind: "text" } },
+  measure("length_in", "in"),
+  { path: "width_in", input: { kind: "measure", unit: "in", quick: QUICK_WIDTHS } },
+  choiceOfMany("leads_to", "leads_to", [
+    "outdoors",
+    "belly",
+    "roof_cavity",
+    "closet_with_outside_air",
+    "wall",
+    "room_or_return",
+  ]),
+  measure("depth_in", "in"),
+  number("bends_count"),
+];
+
+/** The questions of a station that are asked, given the answers so far. */
+export function askedIn(station: Station, given: Given): Question[] {
+  return station.groups
+    .flatMap((group) => group.questions)
+    .filter((question) => question.asked?.(given) ?? true);
+}
