@@ -54,16 +54,17 @@ fn heat_of_a_square_metre(home: &Home, weather: &Weather<'_>, air: &Air) -> Ener
     let model = Coefficients::of(shelter, Storeys::One);
     let heated_below = fahrenheit(HEATED_BELOW_F).min(indoors);
     let an_hour = Time::new::<hour>(1.0);
-    weather
+    let by_the_model: Energy = weather
         .year
         .hours()
-        .filter(|hour| hour.air < heated_below)
-        .map(|hour| {
-            let apart = warmer_by(indoors, hour.air);
-            let flow = square_metre() * model.speed(apart, hour.wind);
+        .filter(|now| now.air < heated_below)
+        .map(|now| {
+            let apart = warmer_by(indoors, now.air);
+            let flow = square_metre() * model.speed(apart, now.wind);
             carried(flow, air.density(), heat_capacity(), apart) * an_hour
         })
-        .sum()
+        .sum();
+    by_the_model * home.building.infiltration_factor.unwrap_or(Ratio::new::<ratio>(1.0))
 }
 
 /// Leakage area of a gap as the whole home feels it: what is open of it, in series with the skin

@@ -4,8 +4,23 @@ use super::{UseKey, fuel};
 use crate::home::{Gap, HeatCable, Home};
 use crate::sources::{Confidence, Source, air, climate, freeze, trade};
 
-const GAP_SOURCES: &[&Source] = &[&air::CRACK_LAW, &air::BASIC_MODEL, &trade::GAP_DEPTHS, &climate::YEAR];
-const CABLE_SOURCES: &[&Source] = &[&freeze::CABLE, &climate::YEAR];
+const GAP_SOURCES: &[&Source] = &[
+    &air::CRACK_FLOW_1987,
+    &air::CRACK_EDGE,
+    &air::HANDBOOK_2021_CH16,
+    &trade::GAP_DEPTHS,
+    &climate::SERIES,
+    &climate::TYPICAL_YEARS,
+    &climate::NORMALS,
+];
+const CABLE_SOURCES: &[&Source] = &[
+    &freeze::CABLE_POWER,
+    &freeze::CABLE_THERMOSTAT,
+    &freeze::FREEZE_SPREAD,
+    &climate::SERIES,
+    &climate::TYPICAL_YEARS,
+    &climate::NORMALS,
+];
 
 /// Where a figure comes from.
 #[derive(Debug, Clone)]

@@ -1,7 +1,8 @@
 //! The year of a heat cable: what it uses, what the pipe needed, and when the pipe was in danger.
 
 use super::loss_curve::LossCurve;
-use super::switch::Switch;
+use super::switch::{Switch, usual_season};
+use crate::climate::{FreezeDates, Year};
 use crate::home::{CableControl, Season};
 use crate::physics::pipe::Pipe;
 use crate::units::in_celsius;
@@ -122,6 +123,13 @@ pub fn over_hours(
 ) -> CableYear {
     let air_c: Vec<f64> = air.iter().map(|&t| in_celsius(t)).collect();
     over_air_c(cable, &air_c, usual)
+}
+
+/// [`over_hours`] on the hours of a place's year; the usual season is two weeks wider than the
+/// median freeze dates on either side.
+#[must_use]
+pub fn cable_year(cable: &CableOnPipe, year: &Year, frost: Option<FreezeDates>) -> CableYear {
+    over_air_c(cable, year.air_c(), frost.map(|dates| usual_season(dates.first, dates.last)))
 }
 
 /// [`over_hours`] on degrees Celsius.

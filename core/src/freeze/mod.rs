@@ -2,10 +2,12 @@
 
 mod basis;
 mod cable;
+mod frost;
 mod loss_curve;
 mod seen;
 mod switch;
 
-pub use cable::{CableOnPipe, CableYear, over_hours};
+pub use cable::{CableOnPipe, CableYear, cable_year, over_hours};
+pub use frost::FrostFree;
 pub use seen::{CableFigures, CableSeen};
 pub use switch::usual_season;

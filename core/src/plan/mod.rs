@@ -10,7 +10,6 @@ use crate::repairs::{self, Order, Repair};
 use crate::safety::{self, Lines, NoTightening, Stop};
 use uom::si::f64::Energy;
 
-pub use season::{frost_free, plug_in_day};
 pub use worth::is_worth_it;
 
 /// Nobody does twelve things; three get done.

@@ -7,6 +7,7 @@ use crate::balance::UseKey;
 use crate::ducts::bag;
 use crate::home::{FanEnd, Fuel, Home, People};
 use crate::hot_water::{BurnTime, Person, WordedTime, burn_time, thermometer_error};
+use crate::sources::{Confidence, Figure, air};
 use crate::uncertainty::Ranges;
 use crate::units::{in_fahrenheit, volume_rate::cfm};
 use uom::si::f64::{Time, VolumeRate};
@@ -116,8 +117,7 @@ fn bath_fan(home: &Home) -> Vec<Finding> {
     let mut all = vec![];
     let fan = &home.bath_fan;
     if let Some(flow) = fan.emptying.and_then(|t| bag::flow(t, bag::Direction::Emptying)) {
-        let figure = flow.figure.from_inputs(["bath_fan.bag_emptied_s"]);
-        let shown = air_flow(&figure);
+        let shown = air_flow(&flow.flow.from_inputs(["bath_fan.bag_emptied_s"]));
         let text = Phrase::new("finding.bath_fan").with("flow", shown.text.clone());
         all.push(Finding { item: "bath_fan", text, figure: Some(shown) });
     }
@@ -136,12 +136,17 @@ fn bath_fan(home: &Home) -> Vec<Finding> {
 fn fresh_air(home: &Home) -> Option<Finding> {
     let (floor, bedrooms) = (home.building.floor()?, home.building.bedrooms?);
     let paths = ["home.width_ft", "home.length_ft", "home.bedrooms_count"];
-    let shown = air_flow(&ventilation::need(floor, bedrooms).from_inputs(paths));
+    let need = Figure::exact(
+        ventilation::need(floor, bedrooms),
+        Confidence::Measured,
+        &[&air::HANDBOOK_2021_CH17],
+    );
+    let shown = air_flow(&need.from_inputs(paths));
     let text = Phrase::new("finding.fresh_air").with("flow", shown.text.clone());
     Some(Finding { item: "fresh_air", text, figure: Some(shown) })
 }
 
-fn air_flow(figure: &crate::sources::Figure<VolumeRate>) -> Shown {
+fn air_flow(figure: &Figure<VolumeRate>) -> Shown {
     let scale = Scale {
         unit: "cfm",
         si_unit: "m3/s",

@@ -2,8 +2,9 @@
 
 use super::Phrase;
 use crate::climate::Place;
+use crate::freeze::FrostFree;
 use crate::home::{CableControl, Home};
-use crate::plan::{self, Plan};
+use crate::plan::Plan;
 use jiff::civil::{Date, date};
 use jiff::{Span, ToSpan};
 
@@ -76,17 +77,13 @@ pub(super) fn reminders(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<
 /// out only where a person switches it.
 fn cable(home: &Home, place: Option<&Place>) -> Vec<Reminder> {
     let Some(cable) = home.cable.as_ref().filter(|cable| cable.present) else { return vec![] };
-    let Some(station) = place.map(|place| &place.station) else { return vec![] };
+    let Some(days) = place.and_then(|place| FrostFree::of(&place.station)) else { return vec![] };
     let on = |day: u16| next(home.today, day_of_year(home.today.year(), day));
-    let mut all = vec![];
-    if let Some(day) = plan::plug_in_day(station) {
-        let mut plug_in = Reminder::new("cable_in", on(day), Some(Every::Year));
-        plug_in.second_alarm_days_after = Some(7);
-        all.push(plug_in);
-    }
-    let by_hand = cable.control == Some(CableControl::Seasonal);
-    if let Some((from, _)) = plan::frost_free(station).filter(|_| by_hand) {
-        all.push(Reminder::new("cable_out", on(from), Some(Every::Year)));
+    let mut plug_in = Reminder::new("cable_in", on(days.plug_in_day()), Some(Every::Year));
+    plug_in.second_alarm_days_after = Some(7);
+    let mut all = vec![plug_in];
+    if cable.control == Some(CableControl::Seasonal) {
+        all.push(Reminder::new("cable_out", on(days.from), Some(Every::Year)));
     }
     all
 }

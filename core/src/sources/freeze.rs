@@ -134,3 +134,11 @@ pub const CABLE_SEASON: Source = Source {
     place: "margin of 14 days",
     obtained: Obtained::CommonPractice,
 };
+
+/// How far the first and last freeze spread from year to year.
+pub const FREEZE_SPREAD: Source = Source {
+    key: "station-freeze-quantiles",
+    cite: "Freeze date quantiles of six U.S. stations, from NOAA normals and retail gardening pages",
+    place: "10 % and 50 % dates of the first and last 32 °F",
+    obtained: Obtained::Quoted,
+};

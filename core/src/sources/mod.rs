@@ -1,6 +1,7 @@
 //! Where every number of the trade comes from, and the [`Figure`] that carries it along.
 
 pub mod air;
+pub mod climate;
 pub mod conduction;
 mod figure;
 pub mod freeze;

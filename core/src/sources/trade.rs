@@ -58,14 +58,6 @@ pub const ORDER_OF_WORK: Source = Source {
     obtained: Obtained::CommonPractice,
 };
 
-/// How far the first and last freeze spread from year to year.
-pub const FREEZE_SPREAD: Source = Source {
-    key: "station-freeze-quantiles",
-    cite: "Freeze date quantiles of six U.S. stations, from NOAA normals and retail gardening pages",
-    place: "10 % and 50 % dates of the first and last 32 °F",
-    obtained: Obtained::Quoted,
-};
-
 /// What is possible where nobody measured.
 pub const DRAWN_RANGES: Source = Source {
     key: "trade-drawn-ranges",

@@ -1,9 +1,10 @@
 //! One draw: a home in which everything unknown is given a value.
 
-use crate::home::{Fuel, Gap, HeatCable, Home, Shelter};
-use crate::sources::Source;
+use crate::freeze::CableSeen;
+use crate::home::{CableControl, Fuel, Gap, HeatCable, Home, Shelter};
+use crate::sources::{Figure, Source};
 use crate::units::fahrenheit;
-use uom::si::f64::{Length, LinearPowerDensity, Ratio};
+use uom::si::f64::{Length, Ratio};
 use uom::si::length::inch;
 use uom::si::ratio::ratio;
 
@@ -30,6 +31,10 @@ impl Draw {
         }
     }
 
+    fn end<Q: Copy>(self, figure: &Figure<Q>) -> Q {
+        self.pick(figure.low, figure.best, figure.high)
+    }
+
     fn ratio(self, low: f64, best: f64, high: f64) -> Ratio {
         Ratio::new::<ratio>(self.pick(low, best, high))
     }
@@ -41,7 +46,7 @@ const TAPE_IN: f64 = 1.0 / 16.0;
 const HAIR_IN: f64 = 0.01;
 
 /// Sources of the ranges drawn from.
-pub const SOURCES: &[&Source] = &[&crate::sources::trade::DRAWN_RANGES];
+pub(super) const SOURCES: &[&Source] = &[&crate::sources::trade::DRAWN_RANGES];
 
 /// A home drawn at one end of what it could be.
 #[must_use]
@@ -54,6 +59,8 @@ pub fn draw(home: &Home, draw: Draw) -> Home {
         Shelter::NeighboursApart,
         Shelter::HomesAcrossRoad,
     ));
+    // The average error of the model, as the handbook states it.
+    building.infiltration_factor.get_or_insert(draw.ratio(0.6, 1.0, 1.4));
     let heating = &mut drawn.heating;
     heating.efficiency = heating.efficiency.or(heating.fuel.map(|fuel| efficiency(fuel, draw)));
     drawn.gaps = home.gaps.iter().map(|gap| drawn_gap(gap, draw)).collect();
@@ -87,14 +94,19 @@ fn drawn_gap(gap: &Gap, draw: Draw) -> Gap {
     }
 }
 
+/// The cable with its least, usual or most; a control that nobody saw is drawn as well.
 fn drawn_cable(cable: &HeatCable, draw: Draw) -> HeatCable {
-    use uom::si::length::foot;
-    let watts = draw.pick(3.0, 5.0, 8.0);
+    let Some(seen) = CableSeen::of(cable) else { return cable.clone() };
     HeatCable {
-        length: cable.length.or(Some(Length::new::<foot>(draw.pick(6.0, 12.0, 30.0)))),
-        power: cable.power.or(Some(LinearPowerDensity::new::<
-            crate::units::linear_power_density::watt_per_foot,
-        >(watts))),
+        length: Some(draw.end(&seen.length)),
+        power: Some(draw.end(&seen.power)),
+        pipe_outside: Some(draw.end(&seen.pipe_outside)),
+        insulation: Some(draw.end(&seen.insulation)),
+        control: cable.control.or(Some(draw.pick(
+            CableControl::Thermostat,
+            CableControl::Thermostat,
+            CableControl::AlwaysOn,
+        ))),
         ..cable.clone()
     }
 }

@@ -5,4 +5,4 @@ mod draw;
 mod range;
 
 pub use draw::{Draw, draw};
-pub use range::{Ranges, ranges};
+pub use range::{Amount, Ranges, ranges};

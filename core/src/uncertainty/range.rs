@@ -1,5 +1,6 @@
 //! Ranges of a plan and of the uses of a year, from the draws of a home.
 
+use super::draw::SOURCES;
 use super::{Draw, draw};
 use crate::balance::{self, Assessment, UseKey, Weather};
 use crate::home::Home;
@@ -85,7 +86,7 @@ fn savings(mut home: Home, weather: &Weather<'_>, steps: &[&Proposal]) -> Vec<Sa
 
 fn amount(three: &[Saving; 3], inputs: balance::Inputs) -> Amount {
     let sources: Vec<&'static Source> =
-        inputs.sources.iter().chain(super::draw::SOURCES).copied().collect();
+        inputs.sources.iter().chain(SOURCES).copied().collect();
     let figure = |confidence| (confidence, sources.as_slice());
     let (confidence, sources) = figure(inputs.confidence);
     let [low, best, high] = three;

@@ -1,7 +1,7 @@
 //! What came in, before anything is believed of it: JSON text and JavaScript values alike.
 
 use super::path::shortened;
-use super::spoken::Spoken;
+use crate::home::Spoken;
 use std::collections::BTreeMap;
 
 /// A value as it was given. Unlike JSON it can hold NaN and infinity, so that these are refused by

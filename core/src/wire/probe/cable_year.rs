@@ -8,7 +8,7 @@ use crate::error::Reason;
 use crate::freeze::{CableOnPipe, over_hours, usual_season};
 use crate::home::{CableControl, Season};
 use crate::wire::shape::{Field, Shape};
-use crate::wire::spoken::Spoken;
+use crate::home::Spoken;
 use crate::wire::tree::Tree;
 use serde_json::json;
 use uom::si::f64::{Length, LinearPowerDensity, ThermalConductivity};
@@ -46,7 +46,7 @@ fn answer(fields: &Tree, atlas: &Atlas) -> Answer {
         (None, None) => None,
     };
     let station = super::climate::station(fields, atlas)?;
-    let air: Vec<_> = Year::of(&station).hours().map(|hour| hour.air).collect();
+    let air: Vec<_> = Year::of(&station).hours().map(|now| now.air).collect();
     let year = over_hours(&cable(fields, season), &air, usual(&station));
     Ok(json!({
         "kwh": year.electricity.get::<kilowatt_hour>(),

@@ -8,7 +8,7 @@ use crate::error::{FieldError, Reason};
 use crate::home::Shelter;
 use crate::units::{celsius, warmer_by};
 use crate::wire::shape::{Field, Shape};
-use crate::wire::spoken::Spoken;
+use crate::home::Spoken;
 use crate::wire::tree::Tree;
 use serde_json::json;
 use uom::si::f64::{Area, Velocity};

@@ -7,7 +7,6 @@ use crate::home::{
 };
 use crate::money::Dollars;
 use crate::units::{fahrenheit, linear_power_density::watt_per_foot};
-use crate::home::Spoken;
 use crate::wire::tree::Tree;
 use jiff::civil::Date;
 use uom::si::f64::{Length, LinearPowerDensity, ThermodynamicTemperature, Time};
@@ -62,6 +61,7 @@ fn building(home: &Tree) -> Building {
         year_built: home.whole("year_built"),
         bedrooms: home.whole("bedrooms_count"),
         shelter: home.choice("shelter"),
+        infiltration_factor: None,
         setpoint: home.fahrenheit("setpoint_f"),
         indoors: home.fahrenheit("indoors_f"),
         cooling: home.choice("cooling"),
@@ -103,6 +103,7 @@ fn heating(heating: &Tree) -> Heating {
     Heating {
         fuel: heating.choice("fuel"),
         price: price.map(|(amount, per)| FuelPrice { amount, per }),
+        efficiency: None,
         sealed_label_seen: heating.yes("sealed_label_seen"),
         soot: heating.yes("soot"),
     }
@@ -135,13 +136,11 @@ fn bath_fan(fan: &Tree) -> BathFan {
 /// Always a gap: the check has seen to the three fields that one must have.
 fn gap(gap: &Tree) -> Option<Gap> {
     Some(Gap {
-        place: gap.choice("place")?,
         label: gap.get("label").text().filter(|label| !label.trim().is_empty()).map(str::to_owned),
-        length: gap.inches("length_in")?,
-        width: gap.inches("width_in")?,
         depth: gap.inches("depth_in"),
         bends: gap.whole("bends_count"),
         leads_to: gap.choice("leads_to"),
+        ..Gap::measured(gap.choice("place")?, gap.inches("length_in")?, gap.inches("width_in")?)
     })
 }
 
