@@ -3,5 +3,5 @@
 mod air;
 mod door;
 mod harness;
-mod moisture;
 mod hot_water;
+mod moisture;
