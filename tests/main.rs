@@ -2,6 +2,8 @@
 
 mod air;
 mod door;
+mod freeze;
 mod harness;
 mod hot_water;
 mod moisture;
+mod money;

@@ -2,7 +2,9 @@
 
 pub mod air;
 pub mod conduction;
+pub mod freeze;
 pub mod hot_water;
+pub mod money;
 
 mod figure;
 pub mod moisture;
