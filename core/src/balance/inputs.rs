@@ -53,11 +53,7 @@ pub fn gap_inputs(home: &Home, which: impl Fn(usize, &Gap) -> bool) -> Inputs {
         .map(|(i, _)| format!("gaps[{i}]"))
         .collect();
     fields.extend(["home.zip", "home.shelter", "home.setpoint_f", "heating"].map(String::from));
-    Inputs {
-        fields,
-        confidence: Confidence::Seen,
-        sources: [GAP_SOURCES, fuel::SOURCES].concat(),
-    }
+    Inputs { fields, confidence: Confidence::Seen, sources: [GAP_SOURCES, fuel::SOURCES].concat() }
 }
 
 /// What a figure of the heat cable was made from.

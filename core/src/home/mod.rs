@@ -17,7 +17,7 @@ pub use building::{Building, Cooling, GroundBelow, Sections, Shelter, Tenure};
 pub use cable::{CableControl, CableSigns, HeatCable, Season};
 pub use gap::{Gap, GapPlace, LeadsTo};
 pub use people::{Alarm, FirstLook, People};
-pub(crate) use spoken::Spoken;
+pub(crate) use spoken::{Spoken, spoken};
 
 use jiff::civil::Date;
 

@@ -4,6 +4,7 @@ use super::{
     AirOpenings, Alarm, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace, GroundBelow,
     HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure,
 };
+use crate::hot_water::Person;
 
 /// A choice that has a word in requests and answers.
 pub(crate) trait Spoken: Copy + 'static {
@@ -22,9 +23,10 @@ pub(crate) trait Spoken: Copy + 'static {
     }
 }
 
+/// Gives choices their words; also for choices of other rooms.
 macro_rules! spoken {
     ($($choice:ident { $($word:literal = $variant:ident),+ $(,)? })+) => {$(
-        impl Spoken for $choice {
+        impl $crate::home::Spoken for $choice {
             const WORDS: &'static [&'static str] = &[$($word),+];
             const CHOICES: &'static [Self] = &[$(Self::$variant),+];
 
@@ -36,6 +38,8 @@ macro_rules! spoken {
         }
     )+};
 }
+
+pub(crate) use spoken;
 
 spoken! {
     Sections { "single" = Single, "double" = Double, "triple" = Triple }
@@ -115,5 +119,11 @@ spoken! {
         "thermostat" = Thermostat,
         "self_regulating" = SelfRegulating,
         "seasonal" = Seasonal,
+    }
+    Person {
+        "adult" = Adult,
+        "child" = Child,
+        "older_adult" = OlderAdult,
+        "cannot_feel_or_move" = CannotFeelOrMove,
     }
 }

@@ -140,9 +140,7 @@ impl Walk<'_> {
             let proposal = self.propose(repair)?;
             Some((repair.order, worth::score(&proposal), *repair))
         });
-        scored
-            .min_by(|a, b| a.0.cmp(&b.0).then(b.1.total_cmp(&a.1)))
-            .map(|(_, _, repair)| repair)
+        scored.min_by(|a, b| a.0.cmp(&b.0).then(b.1.total_cmp(&a.1))).map(|(_, _, repair)| repair)
     }
 
     fn allowed(&self, repair: &Repair) -> bool {

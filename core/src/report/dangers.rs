@@ -2,9 +2,9 @@
 
 use super::Phrase;
 use crate::home::Home;
+use crate::home::Tenure;
 use crate::repairs::Warning;
 use crate::safety::{Kind, Stop};
-use crate::home::Tenure;
 
 /// A stop as it is told.
 #[derive(Debug, Clone, PartialEq)]

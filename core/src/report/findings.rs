@@ -64,8 +64,12 @@ fn tap(home: &Home) -> Vec<Finding> {
 }
 
 fn burn(reading: f64, person: Person, time: &BurnTime) -> Finding {
-    let scale =
-        Scale { unit: "s", si_unit: "s", shown: |t: Time| t.get::<second>(), si: |t| t.get::<second>() };
+    let scale = Scale {
+        unit: "s",
+        si_unit: "s",
+        shown: |t: Time| t.get::<second>(),
+        si: |t| t.get::<second>(),
+    };
     let words = |key: &'static str, n: u32| Phrase::new(key).with("n", n);
     let told = match WordedTime::rounded_down(time.low) {
         WordedTime::UnderSeconds(n) => words("time.under_seconds", n),
@@ -158,7 +162,7 @@ fn air_flow(figure: &Figure<VolumeRate>) -> Shown {
 
 /// At most two things that are well: people need to hear that too.
 fn already_good(home: &Home) -> Vec<Finding> {
-    use crate::home::{Alarm, AirOpenings, FilterLook};
+    use crate::home::{AirOpenings, Alarm, FilterLook};
     let tap = home.water_heater.tap.map(in_fahrenheit);
     [
         (home.first_look.co_alarm == Some(Alarm::Working), "good.co_alarm"),

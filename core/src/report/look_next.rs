@@ -10,9 +10,7 @@ type Question = (&'static str, fn(&Home) -> bool);
 
 /// What is asked, the most telling first.
 const QUESTIONS: &[Question] = &[
-    ("co_alarm", |h| {
-        h.first_look.co_alarm.is_none() && h.something_burns() != Some(false)
-    }),
+    ("co_alarm", |h| h.first_look.co_alarm.is_none() && h.something_burns() != Some(false)),
     ("smoke_alarm", |h| h.first_look.smoke_alarm.is_none()),
     ("tap_asked_back", cool_tap),
     ("tap", |h| h.water_heater.tap.is_none()),
@@ -24,12 +22,12 @@ const QUESTIONS: &[Question] = &[
     }),
     ("heater_kind", |h| h.water_heater.kind.is_none()),
     ("openings", |h| {
-        h.burner_may_need_air() && h.water_heater.kind.is_some() && h.water_heater.openings.is_none()
+        h.burner_may_need_air()
+            && h.water_heater.kind.is_some()
+            && h.water_heater.openings.is_none()
     }),
     ("heat_cable", |h| h.cable.is_none()),
-    ("cable_control", |h| {
-        h.cable.as_ref().is_some_and(|c| c.present && c.control.is_none())
-    }),
+    ("cable_control", |h| h.cable.as_ref().is_some_and(|c| c.present && c.control.is_none())),
     ("zip", |h| h.building.zip.is_none()),
     ("filter", |h| h.filter.look.is_none() && h.filter.in_use.is_none()),
     ("fuel_price", |h| {

@@ -3,11 +3,11 @@
 use super::shown::Shown;
 use super::{Phrase, dangers, energy};
 use crate::home::{Fuel, Home};
+use crate::money::Dollars;
 use crate::plan::Proposal;
 use crate::repairs::{Changes, Material, Order, Warning, Who};
 use crate::sources::Figure;
 use crate::uncertainty::Amount;
-use crate::money::Dollars;
 
 /// One step, with all that a person needs to take it.
 #[derive(Debug, Clone, PartialEq)]

@@ -35,8 +35,7 @@ pub fn ranges(home: &Home, weather: &Weather<'_>, plan: &Plan) -> Ranges {
     let draws = Draw::ALL.map(|end| draw(home, end));
     let years = draws.clone().map(|home| balance::assess(&home, weather));
     let mut found = Ranges { uses: uses(home, &years), ..Ranges::default() };
-    let steps: Vec<&Proposal> =
-        plan.mends.iter().chain(&plan.firsts).chain(&plan.later).collect();
+    let steps: Vec<&Proposal> = plan.mends.iter().chain(&plan.firsts).chain(&plan.later).collect();
     let walks = draws.map(|home| savings(home, weather, &steps));
     for (i, step) in steps.iter().enumerate() {
         let three = [walks[0][i], walks[1][i], walks[2][i]];
@@ -52,10 +51,10 @@ pub fn ranges(home: &Home, weather: &Weather<'_>, plan: &Plan) -> Ranges {
 
 fn uses(home: &Home, years: &[Assessment; 3]) -> BTreeMap<UseKey, Amount> {
     let of = |year: &Assessment, key| {
-        year.uses.iter().find(|one| one.key == key).map(|one| Saving {
-            energy: one.bought,
-            dollars: one.cost,
-        })
+        year.uses
+            .iter()
+            .find(|one| one.key == key)
+            .map(|one| Saving { energy: one.bought, dollars: one.cost })
     };
     years[1]
         .uses
@@ -85,8 +84,7 @@ fn savings(mut home: Home, weather: &Weather<'_>, steps: &[&Proposal]) -> Vec<Sa
 }
 
 fn amount(three: &[Saving; 3], inputs: balance::Inputs) -> Amount {
-    let sources: Vec<&'static Source> =
-        inputs.sources.iter().chain(SOURCES).copied().collect();
+    let sources: Vec<&'static Source> = inputs.sources.iter().chain(SOURCES).copied().collect();
     let figure = |confidence| (confidence, sources.as_slice());
     let (confidence, sources) = figure(inputs.confidence);
     let [low, best, high] = three;
@@ -98,4 +96,3 @@ fn amount(three: &[Saving; 3], inputs: balance::Inputs) -> Amount {
     });
     Amount { energy, dollars }
 }
-

@@ -7,6 +7,7 @@ use crate::climate::Place;
 use crate::home::Home;
 use crate::report::{self, Arg, Report, Shown};
 use crate::sources::{Obtained, Source};
+use crate::words::{Language, render};
 use serde::Serialize;
 use std::collections::BTreeMap;
 use uom::si::length::{foot, kilometer};
@@ -251,6 +252,30 @@ pub struct Answer {
     pub sources: Vec<SourceUsed>,
     /// Credit line of the climate tables.
     pub credit: Phrase,
+}
+
+impl Phrase {
+    /// A phrase without arguments.
+    #[must_use]
+    pub fn of_key(key: &str) -> Self {
+        Self { key: key.to_owned(), args: BTreeMap::new() }
+    }
+
+    /// The text of the phrase.
+    #[must_use]
+    pub fn text(&self, language: Language) -> String {
+        render(&self.told(), language)
+    }
+
+    fn told(&self) -> report::Phrase {
+        let arg = |arg: &PhraseArg| match arg {
+            PhraseArg::Number(number) => Arg::Number(*number),
+            PhraseArg::Text(text) => Arg::Text(text.clone()),
+            PhraseArg::Phrase(phrase) => Arg::from(phrase.told()),
+        };
+        let empty = report::Phrase::new(self.key.clone());
+        self.args.iter().fold(empty, |told, (name, value)| told.with(name.clone(), arg(value)))
+    }
 }
 
 impl Answer {

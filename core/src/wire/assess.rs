@@ -59,8 +59,7 @@ fn told(request: &Tree, atlas: &Atlas) -> Result<(Home, Option<Place>, Report), 
         None => None,
     };
     let year = place.as_ref().map(|place| Year::of(&place.station));
-    let weather =
-        place.as_ref().zip(year.as_ref()).map(|(place, year)| Weather { place, year });
+    let weather = place.as_ref().zip(year.as_ref()).map(|(place, year)| Weather { place, year });
     let report = report(&home, weather.as_ref(), &Lines::default());
     Ok((home, place, report))
 }

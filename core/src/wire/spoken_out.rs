@@ -1,9 +1,16 @@
-//! The word of each choice that only answers hold.
+//! The words of choices that only questions and answers hold.
 
+use crate::ducts::bag::{Bound, Direction};
+use crate::home::spoken;
 use crate::repairs::Who;
 use crate::report::Every;
 use crate::safety::Kind;
 use crate::sources::Confidence;
+
+spoken! {
+    Direction { "filling" = Filling, "emptying" = Emptying }
+    Bound { "exact" = Exact, "at_most" = AtMost, "at_least" = AtLeast }
+}
 
 /// A choice that has a word in answers.
 pub(super) trait Word {

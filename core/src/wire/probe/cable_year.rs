@@ -3,12 +3,11 @@
 use super::question::{Answer, Gives, Model, Question};
 use super::refuse;
 use crate::bounds::question as bounds;
-use crate::climate::{Atlas, Station, Year};
+use crate::climate::{Atlas, Year};
 use crate::error::Reason;
-use crate::freeze::{CableOnPipe, over_hours, usual_season};
-use crate::home::{CableControl, Season};
+use crate::freeze::{CableOnPipe, cable_year};
+use crate::home::{CableControl, Season, Spoken};
 use crate::wire::shape::{Field, Shape};
-use crate::home::Spoken;
 use crate::wire::tree::Tree;
 use serde_json::json;
 use uom::si::f64::{Length, LinearPowerDensity, ThermalConductivity};
@@ -45,9 +44,10 @@ fn answer(fields: &Tree, atlas: &Atlas) -> Answer {
         (None, Some(_)) => return refuse("on_day", Reason::Missing),
         (None, None) => None,
     };
+    let Some(control) = fields.choice("control") else { return refuse("control", Reason::Missing) };
     let station = super::climate::station(fields, atlas)?;
-    let air: Vec<_> = Year::of(&station).hours().map(|now| now.air).collect();
-    let year = over_hours(&cable(fields, season), &air, usual(&station));
+    let cable = cable(fields, control, season);
+    let year = cable_year(&cable, &Year::of(&station), station.freeze);
     Ok(json!({
         "kwh": year.electricity.get::<kilowatt_hour>(),
         "needed_kwh": year.needed.get::<kilowatt_hour>(),
@@ -56,15 +56,11 @@ fn answer(fields: &Tree, atlas: &Atlas) -> Answer {
     }))
 }
 
-fn usual(station: &Station) -> Option<Season> {
-    Some(usual_season(station.first_freeze()?, station.last_freeze()?))
-}
-
-fn cable(fields: &Tree, season: Option<Season>) -> CableOnPipe {
+fn cable(fields: &Tree, control: CableControl, season: Option<Season>) -> CableOnPipe {
     CableOnPipe {
         power: LinearPowerDensity::new::<watt_per_meter>(fields.must("w_m")),
         length: Length::new::<meter>(fields.must("length_m")),
-        control: fields.choice("control").unwrap_or(CableControl::AlwaysOn),
+        control,
         season,
         pipe_outside: Length::new::<meter>(fields.must("outer_diameter_m")),
         insulation: Length::new::<meter>(fields.must("insulation_m")),

@@ -4,9 +4,9 @@
 
 use crate::bounds::{Bounds, walk};
 use crate::error::{FieldError, Reason};
+use crate::home::Spoken;
 use crate::home::{Building, Fuel, PriceUnit};
 use crate::wire::check::date;
-use crate::home::Spoken;
 use crate::wire::tree::Tree;
 
 /// Every pair of fields that contradict each other.

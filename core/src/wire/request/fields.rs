@@ -1,12 +1,12 @@
 //! Every field of a request: kind, range, words. The names carry their unit.
 
 use crate::bounds::walk;
+use crate::home::Spoken;
 use crate::home::{
     AirOpenings, Alarm, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace, GroundBelow,
     HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure,
 };
 use crate::wire::shape::{Field, Shape};
-use crate::home::Spoken;
 
 use Shape::{Date, Flag, List, Map, Number, Text, Whole, Word, Zip};
 
