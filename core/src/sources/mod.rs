@@ -1,5 +1,6 @@
 //! Where every number of the trade comes from, and the [`Figure`] that carries it along.
 
+pub mod climate;
 mod figure;
 pub use figure::{Confidence, Figure};
 
