@@ -5,6 +5,7 @@ mod check;
 mod measure;
 mod near;
 mod path;
+mod phrase;
 mod probe;
 mod problem;
 mod read;
@@ -15,6 +16,7 @@ mod spoken;
 mod tree;
 
 pub use measure::{Measured, measure};
+pub use phrase::phrase;
 pub use probe::{Gives, QUESTIONS, Question, ask, ask_for};
 pub use problem::{Problem, problem};
 pub use read::{MOST_CHARACTERS, MOST_LEVELS, MOST_VALUES};

@@ -1,9 +1,11 @@
 //! The word of each choice, written once: for reading, for messages, for the schema, for answers.
 
+use crate::ducts::bag::{Bound, Direction};
 use crate::home::{
     AirOpenings, Alarm, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace, GroundBelow,
     HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure,
 };
+use crate::hot_water::Person;
 
 /// A choice that has a word in requests and answers.
 pub(crate) trait Spoken: Copy + 'static {
@@ -115,5 +117,13 @@ spoken! {
         "thermostat" = Thermostat,
         "self_regulating" = SelfRegulating,
         "seasonal" = Seasonal,
+    }
+    Direction { "filling" = Filling, "emptying" = Emptying }
+    Bound { "exact" = Exact, "at_most" = AtMost, "at_least" = AtLeast }
+    Person {
+        "adult" = Adult,
+        "child" = Child,
+        "older_adult" = OlderAdult,
+        "cannot_feel_or_move" = CannotFeelOrMove,
     }
 }

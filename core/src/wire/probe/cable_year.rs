@@ -45,9 +45,10 @@ fn answer(fields: &Tree, atlas: &Atlas) -> Answer {
         (None, Some(_)) => return refuse("on_day", Reason::Missing),
         (None, None) => None,
     };
+    let Some(control) = fields.choice("control") else { return refuse("control", Reason::Missing) };
     let station = super::climate::station(fields, atlas)?;
-    let air: Vec<_> = Year::of(&station).hours().map(|hour| hour.air).collect();
-    let year = over_hours(&cable(fields, season), &air, usual(&station));
+    let air: Vec<_> = Year::of(&station).hours().map(|weather| weather.air).collect();
+    let year = over_hours(&cable(fields, control, season), &air, usual(&station));
     Ok(json!({
         "kwh": year.electricity.get::<kilowatt_hour>(),
         "needed_kwh": year.needed.get::<kilowatt_hour>(),
@@ -60,11 +61,11 @@ fn usual(station: &Station) -> Option<Season> {
     Some(usual_season(station.first_freeze()?, station.last_freeze()?))
 }
 
-fn cable(fields: &Tree, season: Option<Season>) -> CableOnPipe {
+fn cable(fields: &Tree, control: CableControl, season: Option<Season>) -> CableOnPipe {
     CableOnPipe {
         power: LinearPowerDensity::new::<watt_per_meter>(fields.must("w_m")),
         length: Length::new::<meter>(fields.must("length_m")),
-        control: fields.choice("control").unwrap_or(CableControl::AlwaysOn),
+        control,
         season,
         pipe_outside: Length::new::<meter>(fields.must("outer_diameter_m")),
         insulation: Length::new::<meter>(fields.must("insulation_m")),

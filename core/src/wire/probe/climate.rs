@@ -66,8 +66,7 @@ fn place(fields: &Tree, atlas: &Atlas) -> Result<(Station, Option<Length>), Vec<
 /// The station of the field `station`.
 pub(super) fn station(fields: &Tree, atlas: &Atlas) -> Result<Station, Vec<FieldError>> {
     let number = fields.get("station").text().unwrap_or_default();
-    atlas.station(number).map_or_else(
-        || refuse("station", Reason::NoSuchPlace { got: shortened(number) }),
-        Ok,
-    )
+    atlas
+        .station(number)
+        .map_or_else(|| refuse("station", Reason::NoSuchPlace { got: shortened(number) }), Ok)
 }

@@ -30,11 +30,7 @@ pub(super) const QUESTION: Question = Question {
         Field::needed("storeys", Shape::Whole(&bounds::STOREYS), "Storeys."),
         Field::seen("exponent", Shape::Number(&bounds::EXPONENT), "Enhanced model only."),
         Field::seen("flue", Shape::Flag, "Enhanced model only."),
-        Field::seen(
-            "foundation",
-            Shape::Word(&["slab", "crawl_space"]),
-            "Enhanced model only.",
-        ),
+        Field::seen("foundation", Shape::Word(&["slab", "crawl_space"]), "Enhanced model only."),
     ]),
     gives: &[Gives::Number("flow_m3_s")],
     model: Model::Plain(answer),
@@ -45,9 +41,8 @@ fn answer(fields: &Tree) -> Answer {
         return refuse("model", Reason::NotYet);
     }
     let foreign = ENHANCED.iter().filter(|key| fields.get(key).is_seen());
-    let foreign: Vec<FieldError> = foreign
-        .map(|key| FieldError::at(*key, Reason::Contradicts { other: "model" }))
-        .collect();
+    let foreign: Vec<FieldError> =
+        foreign.map(|key| FieldError::at(*key, Reason::Contradicts { other: "model" })).collect();
     if foreign.is_empty() { basic(fields) } else { Err(foreign) }
 }
 

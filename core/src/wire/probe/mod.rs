@@ -93,6 +93,7 @@ pub fn ask_for(name: &str, fields: &Tree, atlas: Option<&Atlas>) -> Result<Value
     match (question.model, atlas) {
         (Model::Later, _) => refuse("ask", Reason::NotYet),
         _ if !problems.is_empty() => Err(problems),
+        (Model::Sure(model), _) => Ok(model(fields)),
         (Model::Plain(model), _) => model(fields),
         (Model::Placed(model), Some(atlas)) => model(fields, atlas),
         (Model::Placed(_), None) => refuse("", Reason::NoClimate),

@@ -36,6 +36,8 @@ pub enum Gives {
 pub(super) enum Model {
     /// Not built yet.
     Later,
+    /// The fields alone, whatever they are.
+    Sure(fn(&Tree) -> Value),
     /// The fields alone.
     Plain(fn(&Tree) -> Answer),
     /// The fields and the climate tables.
