@@ -2,6 +2,7 @@
 
 mod air;
 mod calendar;
+mod climate;
 mod door;
 mod freeze;
 mod harness;

@@ -16,9 +16,12 @@ export interface Measured {
   unit: string;
 }
 
+/** An answer, or everything that is wrong with the request. */
+export type Assessed = { answer: Answer } | { problems: Problem[] };
+
 /** What the page asks of the core. */
 export interface Core {
-  assess(request: Request, language: Language): Answer;
+  assess(request: Request, language: Language): Assessed;
   words(phrase: Phrase, language: Language): string;
   measure(text: string, unit: string): Measured;
   calendar(request: Request, language: Language): string;
@@ -29,18 +32,21 @@ export async function startCore(files: CoreFiles): Promise<Core> {
   await init({ module_or_path: files.wasm as never });
   wasm.load_climate(files.climate);
   return {
-    assess: (request, language) => wasm.assess(request as never, language) as unknown as Answer,
+    assess,
     words: (phrase, language) => wasm.words(phrase as never, language),
     measure: (text, unit) => wasm.measure(text, unit) as unknown as Measured,
     calendar: (request, language) => wasm.calendar(request as never, language),
   };
 }
 
-/** The problems that the core found with a request, or `null` for any other failure. */
-export function problemsOf(thrown: unknown): Problem[] | null {
-  if (!(thrown instanceof Error)) return null;
-  const { problems } = thrown as Error & { problems?: Problem[] };
-  return Array.isArray(problems) ? problems : null;
+function assess(request: Request, language: Language): Assessed {
+  try {
+    return { answer: wasm.assess(request as never, language) as unknown as Answer };
+  } catch (thrown) {
+    const { problems } = thrown as { problems?: Problem[] };
+    if (!Array.isArray(problems)) throw thrown;
+    return { problems };
+  }
 }
 
 /** Unpacks the files that the single-file page carries inside itself. */

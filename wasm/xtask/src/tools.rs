@@ -1,6 +1,7 @@
 //! Programs that must be on the machine, and the command that brings each.
 
 use anyhow::{Context as _, Result, bail};
+use std::path::{Path, PathBuf};
 use std::process::Command;
 
 const NODE: &str =
@@ -35,7 +36,7 @@ pub(crate) fn need_node() -> Result<()> {
 /// The wasm target, added when it is missing.
 pub(crate) fn need_wasm_target() -> Result<()> {
     let sysroot = sysroot()?;
-    if std::path::Path::new(&sysroot).join("lib/rustlib/wasm32-unknown-unknown/lib").exists() {
+    if Path::new(&sysroot).join("lib/rustlib/wasm32-unknown-unknown/lib").exists() {
         return Ok(());
     }
     let mut add = Command::new("rustup");
@@ -63,20 +64,32 @@ pub(crate) fn version(command: &mut Command, program: &str, brings: &str) -> Res
     }
 }
 
-/// A Chromium for the browser tests; brought by apt when that was allowed and can be done.
+/// A Chromium: the one that was named, or the first on the search path.
+pub(crate) fn browser() -> Option<PathBuf> {
+    let named = std::env::var_os("WINTERSEAM_CHROMIUM").map(PathBuf::from);
+    named
+        .or_else(|| ["chromium", "chromium-browser", "google-chrome"].into_iter().find_map(on_path))
+}
+
+fn on_path(program: &str) -> Option<PathBuf> {
+    let folders = std::env::var_os("PATH")?;
+    std::env::split_paths(&folders).map(|folder| folder.join(program)).find(|path| path.is_file())
+}
+
+/// A Chromium for the browser tests; brought by apt when that is allowed.
 pub(crate) fn need_browser(install: bool) -> Result<()> {
     const BRINGS: &str = "apt-get install --yes --no-install-recommends chromium fonts-dejavu-core";
-    let found = ["chromium", "chromium-browser", "google-chrome"]
-        .iter()
-        .any(|name| Command::new(name).arg("--version").output().is_ok());
-    if found || std::env::var_os("CHROMIUM").is_some() {
+    if browser().is_some() {
         return Ok(());
     }
     if !install {
-        bail!("no Chromium for the browser tests; `{BRINGS}` (as root) brings it, or --install");
+        bail!("no Chromium for the browser tests; as root, `{BRINGS}` brings it");
     }
-    let mut words = BRINGS.split(' ');
-    let mut apt = Command::new(words.next().unwrap_or_default());
-    crate::step::run(Command::new("apt-get").args(["update", "--quiet"]))?;
-    crate::step::run(apt.args(words).env("DEBIAN_FRONTEND", "noninteractive"))
+    let apt = |words: &str| {
+        let mut apt = Command::new("apt-get");
+        apt.args(words.split(' ').skip(1)).env("DEBIAN_FRONTEND", "noninteractive");
+        apt
+    };
+    crate::step::run(&mut apt("apt-get update --quiet"))?;
+    crate::step::run(&mut apt(BRINGS))
 }

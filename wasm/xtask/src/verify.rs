@@ -77,7 +77,7 @@ fn steps(myself: &Path) -> Vec<Step> {
         ("native and wasm agree", own(&["parity"])),
         ("TypeScript lint", npm("lint")),
         ("TypeScript tests", npm("test")),
-        ("browser tests", npm("test:browser")),
+        ("browser tests", browser_tests()),
     ]
     .into_iter()
     .map(|(name, command)| Step { name, command })
@@ -99,6 +99,14 @@ fn tests() -> Command {
     command.args(["--exclude=winterseam-wasm", "--features=conformance/peers"]);
     if let Some(python) = python::interpreter() {
         command.env("WINTERSEAM_PYTHON", python);
+    }
+    command
+}
+
+fn browser_tests() -> Command {
+    let mut command = tools::npm(["run", "--silent", "test:browser"]);
+    if let Some(browser) = tools::browser() {
+        command.env("WINTERSEAM_CHROMIUM", browser);
     }
     command
 }

@@ -7,7 +7,6 @@ import type { Phrase } from "../wire.js";
 import type { WinterseamBar } from "./bar.js";
 import type { WinterseamKeep } from "./keep.js";
 import type { WinterseamPlan } from "./plan/plan.js";
-import { safetyLines } from "./safety.js";
 import type { WinterseamTroubles } from "./troubles.js";
 import type { WinterseamWalk } from "./walk.js";
 
@@ -54,7 +53,7 @@ export function drawFrame(framing: Framing): Parts {
       "div",
       { class: "ws-columns" },
       make("div", { class: "ws-walk-column" }, troubles, walk),
-      planColumn(plan, labels),
+      planColumn(plan),
     ),
     bar,
   );
@@ -78,12 +77,11 @@ function languages(labels: Labels, { speak }: Framing): HTMLElement {
 }
 
 /** The plan scrolls by itself beside the walk, so the keyboard must be able to reach it. */
-function planColumn(plan: WinterseamPlan, labels: Labels): HTMLElement {
+function planColumn(plan: WinterseamPlan): HTMLElement {
   return make(
     "div",
     { class: "ws-plan-column", role: "region", "aria-labelledby": "ws-plan-head", tabindex: 0 },
     plan,
-    safetyLines(labels),
   );
 }
 

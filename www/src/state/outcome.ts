@@ -1,7 +1,7 @@
 // From a walk to an answer. A field that the core refuses is named and left out, so that one slip
 // of the pen never hides a danger found elsewhere.
 
-import { type Core, problemsOf } from "../core.js";
+import type { Core } from "../core.js";
 import type { Language } from "../labels/index.js";
 import type { Answer, Problem, Request } from "../wire.js";
 import { type Reading, readWalk, type Trouble } from "./reading.js";
@@ -23,25 +23,13 @@ export function assessWalk(walk: Walk, core: Core, language: Language, today: st
   const reading = readWalk(walk, core, today);
   const { request, troubles, numbers } = reading;
   for (let round = 0; round < ROUNDS; round += 1) {
-    const result = attempt(core, request, language);
+    const result = core.assess(request, language);
     if ("answer" in result) return { answer: result.answer, request, troubles, numbers };
     const found = result.problems.map((problem) => onPage(problem, reading));
     troubles.push(...found.filter(({ path }) => troubles.every((known) => known.path !== path)));
     if (!leaveOut(reading, result.problems, today)) break;
   }
   return { answer: null, request, troubles, numbers };
-}
-
-type Attempt = { answer: Answer } | { problems: Problem[] };
-
-function attempt(core: Core, request: Request, language: Language): Attempt {
-  try {
-    return { answer: core.assess(request, language) };
-  } catch (thrown) {
-    const problems = problemsOf(thrown);
-    if (!problems) throw thrown;
-    return { problems };
-  }
 }
 
 /** A problem at the path that the page knows it by: its gap may stand in another row. */

@@ -2,6 +2,7 @@
 
 import { button, make } from "../../dom.js";
 import type { Answer } from "../../wire.js";
+import { safetyLines } from "../safety.js";
 import {
   findingsPart,
   lookNextPart,
@@ -25,6 +26,8 @@ export class WinterseamPlan extends HTMLElement {
   toTroubles!: () => void;
   #answer: Answer | null = null;
   #shown = "";
+  #folded: HTMLDetailsElement[] = [];
+  #printing = new AbortController();
   #body = make("div", { class: "ws-plan-body" });
   #troubles = make("div", { class: "ws-plan-troubles", hidden: true });
 
@@ -36,6 +39,13 @@ export class WinterseamPlan extends HTMLElement {
       this.#troubles,
       this.#body,
     );
+    const { signal } = this.#printing;
+    window.addEventListener("beforeprint", () => this.#unfold(), { signal });
+    window.addEventListener("afterprint", () => this.#fold(), { signal });
+  }
+
+  disconnectedCallback(): void {
+    this.#printing.abort();
   }
 
   /** Shows an answer. What was unfolded stays unfolded. */
@@ -64,6 +74,7 @@ export class WinterseamPlan extends HTMLElement {
       usesPart(answer.uses, speech),
       shoppingPart(answer, speech),
       remindersPart(answer, speech),
+      safetyLines(speech.labels),
       notesPart(answer, speech),
       sourcesPart(answer, speech),
       smallPrint(answer, speech),
@@ -78,7 +89,7 @@ export class WinterseamPlan extends HTMLElement {
     return make(
       "div",
       { class: "ws-tools ws-plan-tools" },
-      button(labels.text("plan.print"), () => this.#print(), { class: "ws-button" }),
+      button(labels.text("plan.print"), () => window.print(), { class: "ws-button" }),
       button(labels.text("plan.calendar"), () => this.#download(), {
         class: "ws-button",
         id: "ws-calendar",
@@ -88,11 +99,13 @@ export class WinterseamPlan extends HTMLElement {
   }
 
   /** Paper cannot be unfolded: everything is opened for the printer and folded again after. */
-  #print(): void {
-    const closed = this.#allDetails().filter((details) => !details.open);
-    for (const details of closed) details.open = true;
-    window.print();
-    for (const details of closed) details.open = false;
+  #unfold(): void {
+    this.#folded = this.#allDetails().filter((details) => !details.open);
+    for (const details of this.#folded) details.open = true;
+  }
+
+  #fold(): void {
+    for (const details of this.#folded) details.open = false;
   }
 
   #download(): void {

@@ -35,8 +35,9 @@ function bars(uses: readonly Use[], { words }: Speech): HTMLElement {
         "li",
         {},
         make("span", { class: "ws-bar-name" }, words(name)),
-        make("span", { class: "ws-bar-text" }, words((cost ?? energy).text)),
+        make("span", { class: "ws-bar-text" }, words(energy.text)),
         bar,
+        cost && make("span", { class: "ws-bar-cost" }, words(cost.text)),
       );
     }),
   );
