@@ -17,7 +17,10 @@ mod shape;
 mod spoken_out;
 mod tree;
 
-pub use answer::Answer;
+pub use answer::{
+    Answer, Figure, Finding, Material, Phrase, PhraseArg, PlaceUsed, Reminder, SourceUsed, Step,
+    Stop, Use, WarningText,
+};
 pub use assess::{assess, calendar};
 pub use measure::{Measured, measure};
 pub use phrase::phrase;
