@@ -39,7 +39,7 @@ pub struct Place {
 }
 
 impl Atlas {
-    /// Reads an atlas as `cargo xtask atlas` writes it.
+    /// Reads an atlas as `cargo xtask data` writes it.
     ///
     /// # Errors
     /// When the bytes are anything else.

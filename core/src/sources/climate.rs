@@ -71,7 +71,7 @@ pub const SEQUENCE: Source = Source {
 /// How far the coldest night of an ordinary year lies below the typical year's 99.6 %.
 pub const COLDEST_NIGHT: Source = Source {
     key: "series-2026-coldest-night",
-    cite: "Typical years compared with station records",
-    place: "the 99.6 % temperature less 6 °F, give or take 4 °F",
-    obtained: Obtained::Computed("comparison with the hourly files"),
+    cite: "A rule for the coldest night of an ordinary year",
+    place: "the 99.6 % temperature of the typical year less 6 °F, give or take 4 °F",
+    obtained: Obtained::FromMemory,
 };

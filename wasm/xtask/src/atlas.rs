@@ -1,4 +1,4 @@
-//! Writes `core/data/climate/atlas.bin` from the tables beside it. `core/src/climate/decode.rs`
+//! Makes `core/data/climate/atlas.bin` from the tables beside it. `core/src/climate/decode.rs`
 //! reads it.
 //!
 //! The file is laid out for `deflate`: column after column, numbers as small steps from what the
@@ -32,27 +32,8 @@ pub(crate) fn build(root: &Path) -> Result<Vec<u8>> {
     Ok([MARK, &[VERSION], &fnv1a(&body).to_le_bytes(), &body].concat())
 }
 
-/// Writes the file anew.
-pub(crate) fn write(root: &Path) -> Result<()> {
-    Ok(std::fs::write(file(root), build(root)?)?)
-}
-
-/// Whether the file is what the tables make.
-pub(crate) fn check(root: &Path) -> Result<()> {
-    let there = std::fs::read(file(root)).context("core/data/climate/atlas.bin")?;
-    ensure!(
-        there == build(root)?,
-        "atlas.bin is not what its tables make: run `cargo xtask atlas`"
-    );
-    Ok(())
-}
-
 fn folder(root: &Path) -> PathBuf {
     root.join("core/data/climate")
-}
-
-fn file(root: &Path) -> PathBuf {
-    folder(root).join("atlas.bin")
 }
 
 fn write_stations(body: &mut Vec<u8>, table: &Table) -> Result<()> {
