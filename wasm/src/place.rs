@@ -14,6 +14,9 @@ thread_local! {
 }
 
 /// Loads the climate tables from their bytes. The last ones that could be read stay.
+///
+/// # Errors
+/// When the bytes are anything else.
 #[wasm_bindgen]
 pub fn load_climate(bytes: &[u8]) -> Result<(), JsValue> {
     let atlas = Atlas::from_bytes(bytes).map_err(|bad| {
