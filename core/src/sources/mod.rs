@@ -6,6 +6,7 @@ pub mod freeze;
 pub mod hot_water;
 pub mod money;
 
+pub mod climate;
 mod figure;
 pub mod moisture;
 
