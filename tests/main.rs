@@ -1,6 +1,7 @@
 //! Checks of winterseam against the outside: one folder a subject, one module a source.
 
 mod air;
+mod calendar;
 mod climate;
 mod door;
 mod freeze;
@@ -8,3 +9,4 @@ mod harness;
 mod hot_water;
 mod moisture;
 mod money;
+mod words;

@@ -255,3 +255,61 @@ impl<'a> Cursor<'a> {
         if self.eat(token) { Ok(()) } else { Err(why) }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{Form, Key, Message, Part, Place};
+
+    #[test]
+    fn a_plain_message_is_text_and_places() {
+        let message = Message::parse(r"from {$low} \{to\} { $high :string }").unwrap();
+        let place = |name, form| Part::Place(Place { name, form });
+        let expected = [
+            Part::Text("from "),
+            place("low", None),
+            Part::Text(" "),
+            Part::Text("{"),
+            Part::Text("to"),
+            Part::Text("}"),
+            Part::Text(" "),
+            place("high", Some(Form::String)),
+        ];
+        assert_eq!(message.cases, [(Key::Any, expected.to_vec())]);
+    }
+
+    #[test]
+    fn a_message_that_chooses_keeps_its_cases_in_order() {
+        let text = ".input {$n :number}\n.match $n\n0 {{none}}\none {{one}}\n* {{}}";
+        let keys: Vec<_> = Message::parse(text).unwrap().cases.iter().map(|case| case.0).collect();
+        assert_eq!(keys, [Key::Exactly(0.0), Key::Plural("one"), Key::Any]);
+    }
+
+    #[test]
+    fn what_cannot_be_read_is_refused_with_a_reason() {
+        let bad = [
+            "{name}",
+            "{$}",
+            "{$name",
+            "{$name :date}",
+            "{$n :number maximumFractionDigits=two}",
+            "{$n :number minimumFractionDigits=3 maximumFractionDigits=1}",
+            "{$n :number style=percent}",
+            "a } b",
+            r"a \n b",
+            "a \\",
+            "{{quoted}}",
+            ".local $x = {1} {{x}}",
+            ".input {$n} .match $n * {{x}}",
+            ".input {$n :number} .match $m * {{x}}",
+            ".input {$n :number} .match $n one {{x}}",
+            ".input {$n :number} .match $n few {{x}} * {{x}}",
+            ".input {$n :number} .match $n |a| {{x}} * {{x}}",
+            ".input {$s :string} .match $s a {{x}} * {{x}}",
+            ".input {$n :number} .match $n * {{x",
+            ".input {$n :number} .match $n * x",
+        ];
+        for text in bad {
+            assert!(Message::parse(text).is_err(), "{text}");
+        }
+    }
+}

@@ -5,15 +5,17 @@
 //! hold is described in `message.rs`. Numbers stand as people in the United States write them in
 //! either language: `1,234.5`.
 
+mod fault;
 mod message;
 mod number;
+
+pub use fault::Fault;
 
 use crate::report::{Arg, Phrase};
 use crate::tables::{words_en, words_es};
 use message::{Form, Key, Message, Part, Place};
 use number::Style;
 use std::borrow::Cow;
-use std::fmt;
 
 /// A language that every sentence exists in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
@@ -52,56 +54,6 @@ impl Language {
         }
     }
 }
-
-/// What a phrase asks for and the word files do not give. Tests hold every phrase to none.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum Fault {
-    /// No language has the key.
-    NoMessage {
-        /// The key.
-        key: String,
-    },
-    /// Only English has the key.
-    NotTranslated {
-        /// The key.
-        key: String,
-    },
-    /// The message cannot be read.
-    BadMessage {
-        /// The key.
-        key: String,
-        /// What is wrong with it.
-        why: &'static str,
-    },
-    /// The message names an argument that the phrase lacks.
-    NoArgument {
-        /// The key.
-        key: String,
-        /// The argument.
-        name: String,
-    },
-    /// The message wants a number, and the argument is none, or not finite.
-    NoNumber {
-        /// The key.
-        key: String,
-        /// The argument.
-        name: String,
-    },
-}
-
-impl fmt::Display for Fault {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::NoMessage { key } => write!(f, "{key}: no message"),
-            Self::NotTranslated { key } => write!(f, "{key}: not translated"),
-            Self::BadMessage { key, why } => write!(f, "{key}: {why}"),
-            Self::NoArgument { key, name } => write!(f, "{key}: no argument {name}"),
-            Self::NoNumber { key, name } => write!(f, "{key}: {name} is no finite number"),
-        }
-    }
-}
-
-impl std::error::Error for Fault {}
 
 /// All messages of a language, sorted by key.
 #[must_use]
@@ -258,5 +210,59 @@ impl Sheet {
 
     fn braced(&mut self, what: &str) {
         self.text.extend(["{", what, "}"]);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Fault, Language, faults, render};
+    use crate::report::Phrase;
+
+    fn english(phrase: &Phrase) -> String {
+        render(phrase, Language::English)
+    }
+
+    #[test]
+    fn a_wrong_field_is_told_with_its_range_and_unit() {
+        let phrase = Phrase::new("error.out_of_range")
+            .with("what", Phrase::new("field.gap_width"))
+            .with("min", 0.01)
+            .with("max", 12.0)
+            .with("unit", Phrase::new("unit.in"))
+            .with("got", 99.0);
+        assert_eq!(english(&phrase), "gap width must be between 0.01 and 12 in, not 99");
+        assert_eq!(
+            render(&phrase, Language::Spanish),
+            "ancho de la rendija: debe estar entre 0.01 y 12 pulgadas, no 99"
+        );
+        let year = phrase.with("unit", "").with("min", 1930.0).with("max", 2026.0);
+        assert!(english(&year).contains("between 1930 and 2026, not"));
+    }
+
+    #[test]
+    fn one_is_singular_as_it_is_written() {
+        let minutes = |n: f64| english(&Phrase::new("time.about_minutes").with("n", n));
+        assert_eq!(minutes(1.2), "in about 1 minute");
+        assert_eq!(minutes(1.6), "in about 2 minutes");
+    }
+
+    #[test]
+    fn what_is_missing_shows_and_is_named() {
+        let no_key = Phrase::new("no.such");
+        assert_eq!(english(&no_key), "{no.such}");
+        let no_argument = Phrase::new("error.missing");
+        assert_eq!(english(&no_argument), "{$what} is needed");
+        let lacks = faults(&no_argument, Language::English);
+        let key = || "error.missing".to_owned();
+        assert_eq!(lacks, [Fault::NoArgument { key: key(), name: "what".to_owned() }]);
+        let no_number = Phrase::new("time.about_minutes").with("n", f64::NAN);
+        assert_eq!(english(&no_number), "in about {$n} minutes");
+        assert!(matches!(faults(&no_number, Language::English)[..], [Fault::NoNumber { .. }]));
+    }
+
+    #[test]
+    fn braces_in_an_argument_are_only_text() {
+        let phrase = Phrase::new("error.missing").with("what", "{$got} \\");
+        assert_eq!(english(&phrase), "{$got} \\ is needed");
     }
 }

@@ -88,3 +88,38 @@ fn grouped(whole: &str) -> String {
     }
     text
 }
+
+#[cfg(test)]
+mod tests {
+    use super::Style;
+
+    fn with_digits(least: usize, most: usize) -> impl Fn(f64) -> Option<String> {
+        move |number| Style { least, most, grouped: true }.write(number)
+    }
+
+    /// ECMA-402, `Intl.NumberFormat`: `roundingMode` is "halfExpand" unless said otherwise.
+    #[test]
+    fn a_number_half_way_goes_away_from_zero() {
+        for (number, text) in [(0.5, "1"), (1.5, "2"), (2.5, "3"), (-2.5, "-3"), (999.5, "1,000")] {
+            assert_eq!(with_digits(0, 0)(number).as_deref(), Some(text));
+        }
+        assert_eq!(with_digits(0, 2)(0.125).as_deref(), Some("0.13"));
+        // Not half way: the nearest f64 lies below.
+        assert_eq!(with_digits(0, 2)(1.115).as_deref(), Some("1.11"));
+    }
+
+    #[test]
+    fn zeros_at_the_end_stand_only_where_they_are_asked_for() {
+        assert_eq!(with_digits(0, 2)(1200.0).as_deref(), Some("1,200"));
+        assert_eq!(with_digits(2, 2)(2.6).as_deref(), Some("2.60"));
+        assert_eq!(with_digits(1, 3)(2.0).as_deref(), Some("2.0"));
+        assert_eq!(with_digits(0, 0)(1200.0).as_deref(), Some("1,200"));
+    }
+
+    #[test]
+    fn nothing_is_written_for_what_is_no_number_and_zero_has_no_sign() {
+        assert_eq!(with_digits(0, 3)(f64::NAN), None);
+        assert_eq!(with_digits(0, 3)(f64::INFINITY), None);
+        assert_eq!(with_digits(0, 1)(-0.01).as_deref(), Some("0"));
+    }
+}
