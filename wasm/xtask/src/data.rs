@@ -1,7 +1,7 @@
 //! Files that are made from data and checked in: each maker hands back paths and contents, which
 //! are written, or compared with what lies there.
 
-use crate::{target, words};
+use crate::{atlas, target, words};
 use anyhow::{Context as _, Result, bail};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -13,8 +13,10 @@ pub(crate) type Made = (PathBuf, Vec<u8>);
 pub(crate) fn run(check: bool) -> Result<()> {
     let root = target::root();
     let words = words::generate(&root)?;
-    let made = words.into_iter().map(|(path, text)| (path, text.into_bytes()));
-    settle(&made.collect::<Vec<_>>(), check, "cargo xtask data")
+    let mut made: Vec<Made> =
+        words.into_iter().map(|(path, text)| (path, text.into_bytes())).collect();
+    made.push((atlas::FILE.into(), atlas::build(&root)?));
+    settle(&made, check, "cargo xtask data")
 }
 
 /// Writes the files, or names each that differs from what lies there.

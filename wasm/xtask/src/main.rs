@@ -1,5 +1,6 @@
 //! `cargo xtask <job>`: everything that `cargo` alone does not do. See DEVELOPERS.md.
 
+mod atlas;
 mod conform;
 mod data;
 mod licences;
