@@ -14,12 +14,14 @@ thread_local! {
 }
 
 /// Loads the climate tables from their bytes. The last ones that could be read stay.
+///
+/// # Errors
+/// When the bytes are anything else.
 #[wasm_bindgen]
 pub fn load_climate(bytes: &[u8]) -> Result<(), JsValue> {
-    let atlas = Atlas::from_bytes(bytes).map_err(|bad| {
-        let reason = Reason::Malformed { want: "atlas", got: bad.to_string() };
-        thrown(&[FieldError::at("bytes", reason)], Language::English)
-    })?;
+    let Ok(atlas) = Atlas::from_bytes(bytes) else {
+        return Err(thrown(&[FieldError::at("bytes", Reason::NoClimate)], Language::English));
+    };
     ATLAS.with(|loaded| *loaded.borrow_mut() = Some(Rc::new(atlas)));
     Ok(())
 }

@@ -6,6 +6,15 @@ use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 use winterseam::wire::ask_for;
 
+#[wasm_bindgen(typescript_custom_section)]
+const TYPES: &str = r#"import type {
+  BagFlowAnswer, BagFlowQuestion, BurnTimeAnswer, BurnTimeQuestion, CableYearAnswer,
+  CableYearQuestion, ClimateAnswer, ClimateQuestion, GapAnswer, GapQuestion, InfiltrationAnswer,
+  InfiltrationQuestion, MoistAirAnswer, MoistAirQuestion, Phrase, VentilationNeedAnswer,
+  VentilationNeedQuestion, WorthAnswer, WorthQuestion,
+} from "../src/wire.js";
+"#;
+
 fn answer(name: &str, fields: JsValue, tag: Option<String>) -> Result<JsValue, JsValue> {
     let language = language(tag)?;
     let atlas = place::atlas();
@@ -16,6 +25,9 @@ fn answer(name: &str, fields: JsValue, tag: Option<String>) -> Result<JsValue, J
 macro_rules! questions {
     ($($function:ident $name:literal $question:literal $answer:literal)+) => {$(
         #[doc = concat!("Answers the question `", $name, "`, in SI units.")]
+        ///
+        /// # Errors
+        /// Everything that is wrong with the question, as an `Error` with `problems`.
         #[wasm_bindgen(unchecked_return_type = $answer)]
         pub fn $function(
             #[wasm_bindgen(unchecked_param_type = $question)] question: JsValue,

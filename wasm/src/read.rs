@@ -5,7 +5,7 @@
 //! objects, lists, texts, numbers and flags are read, each step may fail, and everything else is
 //! refused by the name of its kind.
 
-use js_sys::{Array, JsString, Object, Reflect};
+use js_sys::{Array, JsString, Reflect};
 use serde::de::value::Error;
 use serde::de::{DeserializeSeed, Deserializer, Error as _, MapAccess, SeqAccess, Visitor};
 use serde::forward_to_deserialize_any;
@@ -62,7 +62,12 @@ impl<'de> Deserializer<'de> for Value {
 
 /// A text; of one that is far too long only as much as shows that it is.
 fn copied(text: &JsString) -> String {
-    const ENOUGH: u32 = 2 * (MOST_CHARACTERS as u32 + 1); // two units make a character at most
+    // Two units make a character at most.
+    #[expect(
+        clippy::cast_possible_truncation,
+        reason = "the limit is far below four thousand million"
+    )]
+    const ENOUGH: u32 = 2 * (MOST_CHARACTERS as u32 + 1);
     if text.length() > ENOUGH { text.slice(0, ENOUGH).into() } else { text.into() }
 }
 

@@ -78,8 +78,8 @@ fn run(asked: &Asked) -> Result<ExitCode, String> {
 fn one(mut input: impl Read, asked: &Asked) -> Result<ExitCode, String> {
     let mut request = String::new();
     input.read_to_string(&mut request).map_err(|why| why.to_string())?;
-    let answer =
-        Tree::from_json(&request).and_then(|request| wire::assess(&request, Atlas::embedded()));
+    let answer = Tree::from_json(&request)
+        .and_then(|request| wire::assess(&request, Some(Atlas::embedded())));
     match answer {
         Ok(answer) if asked.text => print!("{}", text::plan(&answer, asked.language)),
         Ok(answer) => println!("{}", pretty(&answer)),
@@ -96,10 +96,8 @@ fn pretty(value: &impl serde::Serialize) -> String {
 }
 
 fn refusal(errors: &[FieldError], language: Language) -> serde_json::Value {
-    let problems: Vec<_> = errors
-        .iter()
-        .map(|error| problem(error, |phrase| render(phrase, language)))
-        .collect();
+    let problems: Vec<_> =
+        errors.iter().map(|error| problem(error, |phrase| render(phrase, language))).collect();
     serde_json::json!({ "errors": problems })
 }
 
@@ -137,7 +135,8 @@ fn answers(round: &[String], language: Language) -> Vec<String> {
 }
 
 fn answer(line: &str, language: Language) -> String {
-    let answer = Tree::from_json(line).and_then(|request| wire::assess(&request, Atlas::embedded()));
+    let answer =
+        Tree::from_json(line).and_then(|request| wire::assess(&request, Some(Atlas::embedded())));
     match answer {
         Ok(answer) => serde_json::to_string(&answer).expect("answers are plain data"),
         Err(errors) => refusal(&errors, language).to_string(),

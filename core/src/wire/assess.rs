@@ -10,12 +10,13 @@ use crate::report::{Every, Reminder, Report, report};
 use crate::safety::Lines;
 use crate::words::{Language, render};
 
-/// The plan for the home that a request describes.
+/// The plan for the home that a request describes. Without climate tables a request with a ZIP code
+/// is refused; one without is answered, as nothing is worked out over a year.
 ///
 /// # Errors
 ///
 /// Everything that is wrong with the request, all at once.
-pub fn assess(request: &Tree, atlas: &Atlas) -> Result<Answer, Vec<FieldError>> {
+pub fn assess(request: &Tree, atlas: Option<&Atlas>) -> Result<Answer, Vec<FieldError>> {
     let (home, place, report) = told(request, atlas)?;
     Ok(Answer::new(&home, place.as_ref(), &report))
 }
@@ -27,7 +28,7 @@ pub fn assess(request: &Tree, atlas: &Atlas) -> Result<Answer, Vec<FieldError>> 
 /// Everything that is wrong with the request, all at once.
 pub fn calendar(
     request: &Tree,
-    atlas: &Atlas,
+    atlas: Option<&Atlas>,
     language: Language,
 ) -> Result<String, Vec<FieldError>> {
     let (home, _, report) = told(request, atlas)?;
@@ -52,18 +53,20 @@ fn event(reminder: &Reminder, language: Language) -> Event {
     }
 }
 
-fn told(request: &Tree, atlas: &Atlas) -> Result<(Home, Option<Place>, Report), Vec<FieldError>> {
+type Told = (Home, Option<Place>, Report);
+
+fn told(request: &Tree, atlas: Option<&Atlas>) -> Result<Told, Vec<FieldError>> {
     let home = home(request)?;
-    let place = match home.building.zip.as_deref() {
-        Some(zip) => Some(atlas.place(zip).ok_or_else(|| vec![no_such_place(zip)])?),
-        None => None,
-    };
+    let zip = home.building.zip.as_deref();
+    let place = zip.map(|zip| place(zip, atlas)).transpose()?;
     let year = place.as_ref().map(|place| Year::of(&place.station));
     let weather = place.as_ref().zip(year.as_ref()).map(|(place, year)| Weather { place, year });
     let report = report(&home, weather.as_ref(), &Lines::default());
     Ok((home, place, report))
 }
 
-fn no_such_place(zip: &str) -> FieldError {
-    FieldError::at("home.zip", Reason::NoSuchPlace { got: zip.to_owned() })
+fn place(zip: &str, atlas: Option<&Atlas>) -> Result<Place, Vec<FieldError>> {
+    let wrong = |reason| vec![FieldError::at("home.zip", reason)];
+    let atlas = atlas.ok_or_else(|| wrong(Reason::NoClimate))?;
+    atlas.place(zip).ok_or_else(|| wrong(Reason::NoSuchPlace { got: zip.to_owned() }))
 }

@@ -17,7 +17,10 @@ mod shape;
 mod spoken_out;
 mod tree;
 
-pub use answer::Answer;
+pub use answer::{
+    Answer, Figure, Finding, Material, Phrase, PhraseArg, PlaceUsed, Reminder, SourceUsed, Step,
+    Stop, Use, WarningText,
+};
 pub use assess::{assess, calendar};
 pub use measure::{Measured, measure};
 pub use phrase::phrase;
@@ -25,7 +28,7 @@ pub use probe::{Gives, QUESTIONS, Question, ask, ask_for};
 pub use problem::{Problem, problem};
 pub use read::{MOST_CHARACTERS, MOST_LEVELS, MOST_VALUES};
 pub use request::{REQUEST, home};
-pub use schema::{question_schemas, request_schema};
+pub use schema::{request_schema, schemas};
 pub use shape::{Field, Shape};
 pub use tree::Tree;
 

@@ -15,10 +15,17 @@ pub fn request_schema() -> Value {
     schema
 }
 
+/// The schemas of a request, of the questions and of their answers, by the name of the type.
+#[must_use]
+pub fn schemas() -> Value {
+    let mut all = question_schemas();
+    all.insert("Request".to_owned(), request_schema());
+    Value::Object(all)
+}
+
 /// JSON Schemas of every question of the probe and of its answer, by the name of the type:
 /// `GapQuestion`, `GapAnswer`.
-#[must_use]
-pub fn question_schemas() -> Map<String, Value> {
+fn question_schemas() -> Map<String, Value> {
     let built = QUESTIONS.iter().filter(|question| !question.gives.is_empty());
     built.flat_map(of_question).collect()
 }
