@@ -28,7 +28,9 @@ pub use probe::{Gives, QUESTIONS, Question, ask, ask_for};
 pub use problem::{Problem, problem};
 pub use read::{MOST_CHARACTERS, MOST_LEVELS, MOST_VALUES};
 pub use request::{REQUEST, home};
-pub use schema::{request_schema, schemas};
+#[cfg(feature = "schema")]
+pub use schema::made_schema;
+pub use schema::{request_schema, schema};
 pub use shape::{Field, Shape};
 pub use tree::Tree;
 

@@ -6,6 +6,25 @@ use super::request::REQUEST;
 use super::shape::{Field, Shape};
 use serde_json::{Map, Value, json};
 
+/// JSON Schema of everything that goes through the door, by the name of the type; made by
+/// `cargo xtask types`.
+#[must_use]
+pub fn schema() -> &'static str {
+    include_str!("schema.json")
+}
+
+/// The text of [`schema`], made anew from the shapes and types themselves.
+#[cfg(feature = "schema")]
+#[must_use]
+pub fn made_schema() -> String {
+    let mut all = question_schemas();
+    all.insert("Request".to_owned(), request_schema());
+    all.insert("Answer".to_owned(), schemars::schema_for!(super::Answer).to_value());
+    all.insert("Problem".to_owned(), schemars::schema_for!(super::Problem).to_value());
+    let text = serde_json::to_string_pretty(&Value::Object(all));
+    text.expect("schemas are plain data") + "\n"
+}
+
 /// JSON Schema (2020-12) of a request.
 #[must_use]
 pub fn request_schema() -> Value {
@@ -13,14 +32,6 @@ pub fn request_schema() -> Value {
     schema["$schema"] = json!("https://json-schema.org/draft/2020-12/schema");
     schema["title"] = json!("Request");
     schema
-}
-
-/// The schemas of a request, of the questions and of their answers, by the name of the type.
-#[must_use]
-pub fn schemas() -> Value {
-    let mut all = question_schemas();
-    all.insert("Request".to_owned(), request_schema());
-    Value::Object(all)
 }
 
 /// JSON Schemas of every question of the probe and of its answer, by the name of the type:
