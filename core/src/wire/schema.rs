@@ -6,15 +6,8 @@ use super::request::REQUEST;
 use super::shape::{Field, Shape};
 use serde_json::{Map, Value, json};
 
-/// JSON Schema of everything that goes through the door, by the name of the type; made by
-/// `cargo xtask types`.
-#[must_use]
-pub fn schema() -> &'static str {
-    include_str!("schema.json")
-}
-
-/// The text of [`schema`], made anew from the shapes and types themselves.
-#[cfg(feature = "schema")]
+/// JSON Schema of everything that goes through the door, by the name of the type, made from the
+/// shapes and types themselves.
 #[must_use]
 pub fn made_schema() -> String {
     let mut all = question_schemas();
@@ -26,8 +19,7 @@ pub fn made_schema() -> String {
 }
 
 /// JSON Schema (2020-12) of a request.
-#[must_use]
-pub fn request_schema() -> Value {
+fn request_schema() -> Value {
     let mut schema = of_shape(&REQUEST);
     schema["$schema"] = json!("https://json-schema.org/draft/2020-12/schema");
     schema["title"] = json!("Request");
