@@ -15,7 +15,7 @@ pub(crate) fn run(check: bool) -> Result<()> {
     let words = words::generate(&root)?;
     let mut made: Vec<Made> =
         words.into_iter().map(|(path, text)| (path, text.into_bytes())).collect();
-    made.push((atlas::FILE.into(), atlas::build(&root)?));
+    made.push(("core/data/climate/atlas.bin".into(), atlas::build(&root)?));
     settle(&made, check, "cargo xtask data")
 }
 

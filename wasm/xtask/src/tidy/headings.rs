@@ -1,13 +1,15 @@
 //! A model says its equation, symbols, source, bounds and what it leaves out, in this order.
 //!
-//! In the model folders every public free function that takes something is a model. So is whatever
-//! has one of the headings: who begins must end. Other methods are none: they make a thing or hand
-//! out what was made.
+//! In the model folders every public free function that takes something and reckons with it (`+`,
+//! `−`, `·`, `/`) is a model. So is whatever has one of the headings: who begins must end. A public
+//! function that reckons nothing, because it chooses or passes on, links to the source of its
+//! choice or to the model it passes on to. Methods that make a thing or hand out what was made are
+//! free.
 
 use super::{File, Findings};
 use anyhow::{Context as _, Result};
 use syn::visit::{self, Visit};
-use syn::{Attribute, Expr, ImplItemFn, ItemFn, Lit, Meta, Signature, Visibility};
+use syn::{Attribute, BinOp, Expr, ImplItemFn, ItemFn, Lit, Meta, Signature, Visibility};
 
 const FOLDERS: [&str; 7] = [
     "core/src/air/",
@@ -31,6 +33,31 @@ pub(super) fn check(files: &[File], found: &mut Findings) -> Result<()> {
     Ok(())
 }
 
+/// What a function is to this rule.
+#[derive(Clone, Copy, PartialEq)]
+enum Kind {
+    Model,
+    Choice,
+    Other,
+}
+
+/// Whether the body has a sum, a difference, a product or a quotient.
+fn reckons(item: &ItemFn) -> bool {
+    struct Reckoning(bool);
+    impl<'ast> Visit<'ast> for Reckoning {
+        fn visit_bin_op(&mut self, sign: &'ast BinOp) {
+            self.0 |= matches!(sign, BinOp::Add(_) | BinOp::Sub(_) | BinOp::Mul(_) | BinOp::Div(_));
+        }
+    }
+    let mut reckoning = Reckoning(false);
+    reckoning.visit_block(&item.block);
+    reckoning.0
+}
+
+fn has_link(docs: &str) -> bool {
+    docs.contains("](") || docs.contains("[`")
+}
+
 struct Models<'a> {
     path: &'a str,
     found: &'a mut Findings,
@@ -39,25 +66,33 @@ struct Models<'a> {
 impl<'ast> Visit<'ast> for Models<'_> {
     fn visit_item_fn(&mut self, item: &'ast ItemFn) {
         let is_public = matches!(item.vis, Visibility::Public(_));
-        let is_model = is_public && !item.sig.inputs.is_empty();
-        self.hold(&item.sig, &item.attrs, is_model);
+        let kind = match is_public && !item.sig.inputs.is_empty() {
+            true if reckons(item) => Kind::Model,
+            true => Kind::Choice,
+            false => Kind::Other,
+        };
+        self.hold(&item.sig, &item.attrs, kind);
         visit::visit_item_fn(self, item);
     }
 
     fn visit_impl_item_fn(&mut self, item: &'ast ImplItemFn) {
-        self.hold(&item.sig, &item.attrs, false);
+        self.hold(&item.sig, &item.attrs, Kind::Other);
         visit::visit_impl_item_fn(self, item);
     }
 }
 
 impl Models<'_> {
-    fn hold(&mut self, signature: &Signature, attributes: &[Attribute], is_model: bool) {
+    fn hold(&mut self, signature: &Signature, attributes: &[Attribute], kind: Kind) {
         let docs = docs(attributes);
         let here = headings(&docs);
-        if !is_model && here.is_empty() {
+        let place = format!("{}:{}", self.path, signature.ident.span().start().line);
+        if kind != Kind::Model && here.is_empty() {
+            if kind == Kind::Choice && !has_link(&docs) {
+                let what = format!("`{}` links to no source and no model", signature.ident);
+                self.found.broken(place, what);
+            }
             return;
         }
-        let place = format!("{}:{}", self.path, signature.ident.span().start().line);
         let missing = HEADINGS.iter().filter(|heading| !here.contains(heading));
         let missing = missing.copied().collect::<Vec<_>>().join(", ");
         if !missing.is_empty() {
@@ -73,7 +108,7 @@ impl Models<'_> {
         if !part(docs, "# Symbols").contains('|') {
             self.found.broken(place, "`# Symbols` has no table");
         }
-        if !part(docs, "# Source").contains("](") && !part(docs, "# Source").contains("[`") {
+        if !has_link(part(docs, "# Source")) {
             self.found.broken(place, "`# Source` links to no source");
         }
         if !part(docs, "# Examples").contains("```") {
@@ -120,7 +155,7 @@ mod tests {
 
     const DOCS: &str = "/// A.\n/// # Equation\n/// x\n/// # Symbols\n/// | a |\n/// # Source\n\
         /// [`A`]\n/// # Valid for\n/// x\n/// # Leaves out\n/// x\n/// # Examples\n/// ```\n/// ```\n";
-    const MODEL: &str = "pub fn f(a: Length) -> Option<Length> { a }";
+    const MODEL: &str = "pub fn f(a: Length) -> Option<Length> { Some(a + a) }";
 
     #[test]
     fn a_model_with_all_headings_passes_and_one_without_a_heading_does_not() {
@@ -130,9 +165,15 @@ mod tests {
     }
 
     #[test]
+    fn a_choice_needs_a_link_and_no_headings() {
+        assert_eq!(broken("pub fn f(a: Length) -> bool { a > B }"), 1);
+        assert_eq!(broken("/// From [`B`].\npub fn f(a: Length) -> bool { a > B }"), 0);
+    }
+
+    #[test]
     fn a_maker_and_a_private_function_are_no_models() {
         assert_eq!(broken("impl A { pub fn new(a: f64) -> Self { A } }"), 0);
-        assert_eq!(broken("fn f(a: Length) -> Length { a }"), 0);
+        assert_eq!(broken("fn f(a: Length) -> Length { a + a }"), 0);
     }
 
     #[test]
