@@ -80,7 +80,7 @@ fn every_refusal_is_a_sentence_in_every_language() {
 #[test]
 fn every_field_that_a_person_fills_has_words() {
     let empty = Tree::from_json(&with("gaps", "[{}]")).unwrap();
-    let schema = winterseam::wire::request_schema();
+    let schema = super::schema::request();
     let groups = schema["properties"].as_object().unwrap();
     assert!(empty.is_seen() && groups.len() > 10);
     for (group, fields) in groups {

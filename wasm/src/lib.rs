@@ -20,5 +20,5 @@ pub fn version() -> String {
 #[wasm_bindgen]
 #[must_use]
 pub fn schema() -> String {
-    winterseam::wire::schemas().to_string()
+    winterseam::wire::schema().to_owned()
 }

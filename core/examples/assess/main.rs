@@ -62,7 +62,7 @@ fn asked(mut words: impl Iterator<Item = String>) -> Result<Asked, String> {
 
 fn run(asked: &Asked) -> Result<ExitCode, String> {
     if asked.schema {
-        println!("{}", wire::schema());
+        print!("{}", schema());
         return Ok(ExitCode::SUCCESS);
     }
     let input: Box<dyn BufRead + Send> = match &asked.file {
@@ -73,6 +73,17 @@ fn run(asked: &Asked) -> Result<ExitCode, String> {
         None => Box::new(std::io::BufReader::new(std::io::stdin())),
     };
     if asked.lines { stream(input, asked.language) } else { one(input, asked) }
+}
+
+/// With the feature `schema` made anew, for the tool that writes the file; else as it is built in.
+#[cfg(feature = "schema")]
+fn schema() -> String {
+    wire::made_schema()
+}
+
+#[cfg(not(feature = "schema"))]
+fn schema() -> &'static str {
+    wire::schema()
 }
 
 fn one(mut input: impl Read, asked: &Asked) -> Result<ExitCode, String> {

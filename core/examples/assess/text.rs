@@ -5,7 +5,7 @@ use winterseam::wire::{Answer, Step, Stop};
 use winterseam::words::Language;
 
 /// The plan as text.
-pub fn plan(answer: &Answer, language: Language) -> String {
+pub(crate) fn plan(answer: &Answer, language: Language) -> String {
     let page = Page { language };
     let mut text = String::new();
     for stop in &answer.stops {

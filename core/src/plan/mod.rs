@@ -6,7 +6,7 @@ mod worth;
 use crate::balance::{self, Assessment, Weather};
 use crate::home::Home;
 use crate::money::Dollars;
-use crate::repairs::{self, Order, Repair};
+use crate::repairs::{self, Changes, Repair};
 use crate::safety::{self, Lines, NoTightening, Stop};
 use uom::si::f64::Energy;
 
@@ -138,13 +138,13 @@ impl Walk<'_> {
         let open = repairs::ALL.iter().filter(|repair| self.allowed(repair));
         let scored = open.filter_map(|repair| {
             let proposal = self.propose(repair)?;
-            Some((repair.order, worth::score(&proposal), *repair))
+            Some(((repair.order)(&self.home), worth::score(&proposal), *repair))
         });
         scored.min_by(|a, b| a.0.cmp(&b.0).then(b.1.total_cmp(&a.1))).map(|(_, _, repair)| repair)
     }
 
     fn allowed(&self, repair: &Repair) -> bool {
-        let tightens = matches!(repair.order, Order::BigHoles | Order::SmallSeals);
+        let tightens = matches!(repair.changes, Changes::Gaps(_));
         (self.tightening || !tightens)
             && season::allows(repair, &self.home, self.weather, self.lines)
     }

@@ -28,7 +28,7 @@ pub(super) fn score(proposal: &Proposal) -> f64 {
 /// air, or its saving stands out of the noise and comes back within the repair's life.
 #[must_use]
 pub fn is_worth_it(proposal: &Proposal) -> bool {
-    if proposal.repair.order <= Order::Airflow {
+    if (proposal.repair.order)(&proposal.before) <= Order::Airflow {
         return true;
     }
     let outlet_plates = proposal.repair.id == "outlet_plates";

@@ -1,12 +1,12 @@
 //! Alarms.
 
-use super::{Changes, Material, Order, Repair, Who};
+use super::{Changes, Fee, Material, Order, Repair, Who};
 use crate::home::Alarm;
 
 /// A working carbon monoxide alarm near where people sleep.
 pub(super) const CO_ALARM: Repair = Repair {
     id: "co_alarm",
-    order: Order::LifeSafety,
+    order: |_| Order::LifeSafety,
     changes: Changes::Safety,
     who: |_| Who::Resident,
     apply: |home| {
@@ -17,7 +17,7 @@ pub(super) const CO_ALARM: Repair = Repair {
         needed.then_some(after)
     },
     materials: |_| vec![Material::new("co_alarm", 1.0)],
-    fee_usd: (0.0, 0.0),
+    fee: |_| Fee::NONE,
     cautions: |_| vec![],
     life_years: 7.0,
 };
@@ -25,7 +25,7 @@ pub(super) const CO_ALARM: Repair = Repair {
 /// Working smoke alarms.
 pub(super) const SMOKE_ALARM: Repair = Repair {
     id: "smoke_alarm",
-    order: Order::LifeSafety,
+    order: |_| Order::LifeSafety,
     changes: Changes::Safety,
     who: |_| Who::Resident,
     apply: |home| {
@@ -38,7 +38,7 @@ pub(super) const SMOKE_ALARM: Repair = Repair {
         let bedrooms = home.building.bedrooms.map_or(1, |n| n.max(1));
         vec![Material::new("smoke_alarm", f64::from(bedrooms) + 1.0)]
     },
-    fee_usd: (0.0, 0.0),
+    fee: |_| Fee::NONE,
     cautions: |_| vec![],
     life_years: 10.0,
 };

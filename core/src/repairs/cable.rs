@@ -1,6 +1,6 @@
 //! The heat cable.
 
-use super::{Changes, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
 use crate::home::{CableControl, CableSigns, HeatCable, Home, Season, Tenure};
 
 /// The cable of a home where one was seen.
@@ -39,7 +39,7 @@ fn cautions(home: &Home) -> Vec<Warning> {
 /// A new listed cable, where the old one shows any sign of age or damage.
 pub(super) const REPLACE_CABLE: Repair = Repair {
     id: "replace_cable",
-    order: Order::LifeSafety,
+    order: |_| Order::LifeSafety,
     changes: Changes::Cable,
     who: |_| Who::Qualified,
     apply: |home| {
@@ -48,7 +48,7 @@ pub(super) const REPLACE_CABLE: Repair = Repair {
         bad.then(|| with_new_cable(home)).flatten()
     },
     materials: |_| vec![Material::new("heat_cable_thermostat", 1.0)],
-    fee_usd: (100.0, 250.0),
+    fee: |_| Fee::HALF_DAY,
     cautions,
     life_years: 7.0,
 };
@@ -56,7 +56,7 @@ pub(super) const REPLACE_CABLE: Repair = Repair {
 /// A cable with a thermostat in place of one that is always on.
 pub(super) const CABLE_THERMOSTAT: Repair = Repair {
     id: "cable_thermostat",
-    order: Order::Controls,
+    order: |_| Order::Controls,
     changes: Changes::Cable,
     who: |_| Who::Qualified,
     apply: |home| {
@@ -65,7 +65,7 @@ pub(super) const CABLE_THERMOSTAT: Repair = Repair {
         without.then(|| with_new_cable(home)).flatten()
     },
     materials: |_| vec![Material::new("heat_cable_thermostat", 1.0)],
-    fee_usd: (100.0, 250.0),
+    fee: |_| Fee::HALF_DAY,
     cautions,
     life_years: 7.0,
 };
@@ -76,7 +76,7 @@ pub(super) const CABLE_THERMOSTAT: Repair = Repair {
 /// knows no climate.
 pub(super) const CABLE_SEASON: Repair = Repair {
     id: "cable_season",
-    order: Order::Controls,
+    order: |_| Order::Controls,
     changes: Changes::Cable,
     who: |_| Who::Resident,
     apply: |home| {
@@ -90,7 +90,7 @@ pub(super) const CABLE_SEASON: Repair = Repair {
         (always && sure).then_some(after)
     },
     materials: |_| vec![],
-    fee_usd: (0.0, 0.0),
+    fee: |_| Fee::NONE,
     cautions,
     life_years: 1.0,
 };

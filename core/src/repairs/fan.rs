@@ -1,12 +1,12 @@
 //! The bath fan.
 
-use super::{Changes, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
 use crate::home::FanEnd;
 
 /// Lead its air outdoors.
 pub(super) const BATH_FAN_OUTDOORS: Repair = Repair {
     id: "bath_fan_outdoors",
-    order: Order::Moisture,
+    order: |_| Order::Moisture,
     changes: Changes::Safety,
     who: |_| Who::Qualified,
     apply: |home| {
@@ -18,7 +18,7 @@ pub(super) const BATH_FAN_OUTDOORS: Repair = Repair {
     materials: |_| {
         vec![Material::new("bath_fan_duct_kit", 1.0), Material::new("foil_tape_roll", 1.0)]
     },
-    fee_usd: (100.0, 300.0),
+    fee: |_| Fee::HALF_DAY,
     cautions: |_| vec![Warning::MOISTURE_FIRST],
     life_years: 15.0,
 };

@@ -1,6 +1,6 @@
 //! The furnace filter.
 
-use super::{Changes, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
 use crate::home::FilterLook;
 use uom::si::f64::Time;
 use uom::si::time::day;
@@ -12,7 +12,7 @@ const DUE_DAYS: f64 = 90.0;
 /// A new filter of the same size.
 pub(super) const NEW_FILTER: Repair = Repair {
     id: "new_filter",
-    order: Order::Airflow,
+    order: |_| Order::Airflow,
     changes: Changes::Safety,
     who: |_| Who::Resident,
     apply: |home| {
@@ -24,7 +24,7 @@ pub(super) const NEW_FILTER: Repair = Repair {
         (old || dirty).then_some(after)
     },
     materials: |_| vec![Material::new("furnace_filter", 3.0)],
-    fee_usd: (0.0, 0.0),
+    fee: |_| Fee::NONE,
     cautions: |_| vec![Warning::POWER_OFF_FURNACE],
     life_years: 0.25,
 };

@@ -1,6 +1,6 @@
 //! The tap's temperature.
 
-use super::{Changes, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
 use crate::home::{HeaterKind, Home, Tenure};
 use crate::hot_water::{Scald, Target, scald, target};
 use crate::units::warmer_by;
@@ -34,15 +34,27 @@ fn warnings(home: &Home) -> Vec<Warning> {
     all
 }
 
+/// The dial of a burner is for anyone; behind the plates of an electric tank are 240 volts.
+fn who_turns_it(home: &Home) -> Who {
+    match home.water_heater.kind {
+        Some(HeaterKind::SealedCombustion | HeaterKind::DraftHood) => Who::Resident,
+        _ => Who::Qualified,
+    }
+}
+
+/// A tap that burns somebody who lives here comes first; else it is a control like any other.
+fn order(home: &Home) -> Order {
+    let burns_from = if home.people.burn_faster() { Scald::TheFrail } else { Scald::Anyone };
+    let scalds = home.water_heater.tap.map_or(Scald::Unlikely, scald);
+    if scalds >= burns_from { Order::LifeSafety } else { Order::Controls }
+}
+
 /// Turn the heater down to 120 °F; not where infection is the greater danger.
 pub(super) const TURN_DOWN: Repair = Repair {
     id: "turn_down",
-    order: Order::LifeSafety,
+    order,
     changes: Changes::Safety,
-    who: |home| match home.water_heater.kind {
-        Some(HeaterKind::SealedCombustion | HeaterKind::DraftHood) => Who::Resident,
-        _ => Who::Qualified,
-    },
+    who: who_turns_it,
     apply: |home| match target(home) {
         Target::TurnTo(target) if too_hot(home, target) => {
             let mut after = home.clone();
@@ -52,7 +64,7 @@ pub(super) const TURN_DOWN: Repair = Repair {
         _ => None,
     },
     materials: |_| vec![Material::new("thermometer", 1.0)],
-    fee_usd: (0.0, 0.0),
+    fee: |home| Fee::unless_resident(who_turns_it(home)),
     cautions: warnings,
     life_years: 5.0,
 };
@@ -60,7 +72,7 @@ pub(super) const TURN_DOWN: Repair = Repair {
 /// A mixing valve at the heater, where the water has to be stored hot.
 pub(super) const MIXING_VALVE: Repair = Repair {
     id: "mixing_valve",
-    order: Order::LifeSafety,
+    order,
     changes: Changes::Safety,
     who: |_| Who::Qualified,
     apply: |home| match target(home) {
@@ -75,7 +87,7 @@ pub(super) const MIXING_VALVE: Repair = Repair {
         _ => None,
     },
     materials: |_| vec![Material::new("mixing_valve", 1.0), Material::new("thermometer", 1.0)],
-    fee_usd: (100.0, 300.0),
+    fee: |_| Fee::HALF_DAY,
     cautions: warnings,
     life_years: 10.0,
 };

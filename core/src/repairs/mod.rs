@@ -26,8 +26,8 @@ use crate::sources::{Confidence, Figure, Source, trade};
 pub struct Repair {
     /// Stable name.
     pub id: &'static str,
-    /// Its step in the order of work.
-    pub order: Order,
+    /// Its step in the order of work, as far as this home is known.
+    pub order: fn(&Home) -> Order,
     /// The part of the home that it changes.
     pub changes: Changes,
     /// Who may do it, as far as this home is known.
@@ -36,12 +36,30 @@ pub struct Repair {
     pub apply: fn(&Home) -> Option<Home>,
     /// What to buy.
     pub materials: fn(&Home) -> Vec<Material>,
-    /// Low and high cost beside the materials, in dollars: a fee, or nothing.
-    pub fee_usd: (f64, f64),
+    /// What somebody takes for the work, when it is not the resident.
+    pub fee: fn(&Home) -> Fee,
     /// Warnings that go with it.
     pub cautions: fn(&Home) -> Vec<Warning>,
     /// How long it lasts.
     pub life_years: f64,
+}
+
+/// Low and high fee in dollars: [`trade::TRADE_FEES`].
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Fee(pub f64, pub f64);
+
+impl Fee {
+    /// Done by the people who live there.
+    const NONE: Self = Self(0.0, 0.0);
+    /// A short visit of a qualified person.
+    const VISIT: Self = Self(75.0, 150.0);
+    /// Half a day of one.
+    const HALF_DAY: Self = Self(100.0, 300.0);
+
+    /// The fee of a visit, unless the resident may do it.
+    fn unless_resident(who: Who) -> Self {
+        if who == Who::Resident { Self::NONE } else { Self::VISIT }
+    }
 }
 
 /// The part of a home that a repair changes, as far as energy is counted.
@@ -86,14 +104,15 @@ pub enum Who {
 }
 
 impl Repair {
-    /// Cost of materials and fee together: retail prices from memory, for orientation only.
+    /// Cost of materials and fee together: prices from memory, for orientation only.
     #[must_use]
     pub fn cost(&self, home: &Home) -> Figure<Dollars> {
-        const SOURCES: &[&Source] = &[&trade::RETAIL_PRICES];
+        const SOURCES: &[&Source] = &[&trade::RETAIL_PRICES, &trade::TRADE_FEES];
+        let Fee(low, high) = (self.fee)(home);
         let (low, high) = (self.materials)(home)
             .iter()
             .map(Material::cost_usd)
-            .fold(self.fee_usd, |sum, cost| (sum.0 + cost.0, sum.1 + cost.1));
+            .fold((low, high), |sum, cost| (sum.0 + cost.0, sum.1 + cost.1));
         Figure::exact(Dollars(f64::midpoint(low, high)), Confidence::Guessed, SOURCES)
             .between(Dollars(low), Dollars(high))
     }

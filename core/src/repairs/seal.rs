@@ -1,7 +1,7 @@
 //! Closing gaps. Never a gap in or round a closet with a burner: those are a later decision of a
 //! qualified person, and no repair here can touch them.
 
-use super::{Changes, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
 use crate::home::{Gap, GapPlace, Home};
 use uom::si::f64::{Length, Ratio};
 use uom::si::length::{foot, inch};
@@ -37,6 +37,16 @@ fn sealed(home: &Home, place: GapPlace) -> Option<Home> {
     Some(after)
 }
 
+/// A gap as wide as a finger's edge and as large as a playing card's half is a hole, wherever it
+/// is; the rest are small seals: judgement, [`ORDER_OF_WORK`](crate::sources::trade::ORDER_OF_WORK).
+fn order(home: &Home, place: GapPlace) -> Order {
+    let hole = closable(home, place).any(|gap| {
+        let (length, width) = (gap.length.get::<inch>(), gap.width.get::<inch>());
+        width >= 0.25 && length * width >= 5.0
+    });
+    if hole { Order::BigHoles } else { Order::SmallSeals }
+}
+
 /// Length of the gaps at a place, with a tenth for waste, in feet.
 fn feet(home: &Home, place: GapPlace) -> f64 {
     let length: Length = closable(home, place).map(|gap| gap.length).sum();
@@ -63,17 +73,17 @@ fn tightening(home: &Home) -> Vec<Warning> {
 }
 
 macro_rules! seals {
-    ($($name:ident: $id:literal, $place:ident, $order:ident, $who:ident, $life:literal,
+    ($($name:ident: $id:literal, $place:ident, $who:ident, $life:literal,
        $materials:expr, $also:expr;)*) => {
         $(
             pub(super) const $name: Repair = Repair {
                 id: $id,
-                order: Order::$order,
+                order: |home| order(home, GapPlace::$place),
                 changes: Changes::Gaps(GapPlace::$place),
                 who: |_| Who::$who,
                 apply: |home| sealed(home, GapPlace::$place),
                 materials: $materials,
-                fee_usd: (0.0, 0.0),
+                fee: |_| Fee::NONE,
                 cautions: |home| {
                     let also: &[Warning] = $also;
                     tightening(home).into_iter().chain(also.iter().copied()).collect()
@@ -85,38 +95,38 @@ macro_rules! seals {
 }
 
 seals! {
-    COOLER_COVER: "cooler_cover", CoolerGrille, BigHoles, Resident, 5.0,
+    COOLER_COVER: "cooler_cover", CoolerGrille, Resident, 5.0,
         |h| vec![Material::new("cooler_cover", count(h, GapPlace::CoolerGrille))],
         &[Warning::REOPEN_COOLER];
-    DOOR_SWEEP: "door_sweep", DoorBottom, SmallSeals, Resident, 7.0,
+    DOOR_SWEEP: "door_sweep", DoorBottom, Resident, 7.0,
         |h| vec![Material::new("door_sweep_36in", count(h, GapPlace::DoorBottom))], &[];
-    DOOR_STRIP: "door_strip", DoorSide, SmallSeals, Resident, 7.0,
+    DOOR_STRIP: "door_strip", DoorSide, Resident, 7.0,
         |h| vec![Material::new("door_strip_kit_17ft", feet(h, GapPlace::DoorSide) / 17.0)], &[];
-    PIPE_HOLES: "pipe_holes", PipeHole, BigHoles, AbleAdult, 12.0,
+    PIPE_HOLES: "pipe_holes", PipeHole, AbleAdult, 12.0,
         |h| vec![
             Material::new("hardware_cloth_piece", count(h, GapPlace::PipeHole)),
             Material::new("caulk", tubes(h, GapPlace::PipeHole)),
         ], &[];
-    MARRIAGE_LINE: "marriage_line", MarriageLine, BigHoles, AbleAdult, 12.0,
+    MARRIAGE_LINE: "marriage_line", MarriageLine, AbleAdult, 12.0,
         |h| vec![
             Material::new("backer_rod_20ft", feet(h, GapPlace::MarriageLine) / 20.0),
             Material::new("caulk", tubes(h, GapPlace::MarriageLine)),
         ], &[];
-    FAN_HOUSING: "fan_housing", BathFanHousing, SmallSeals, AbleAdult, 10.0,
+    FAN_HOUSING: "fan_housing", BathFanHousing, AbleAdult, 10.0,
         |_| vec![Material::new("foil_tape_roll", 1.0)], &[];
-    ACCESS_PANEL: "access_panel", AccessPanel, SmallSeals, Resident, 7.0,
+    ACCESS_PANEL: "access_panel", AccessPanel, Resident, 7.0,
         |h| vec![Material::new("gasket_tape_17ft", feet(h, GapPlace::AccessPanel) / 17.0)], &[];
-    CEILING_JOINT: "ceiling_joint", CeilingJoint, SmallSeals, Resident, 10.0,
+    CEILING_JOINT: "ceiling_joint", CeilingJoint, Resident, 10.0,
         |h| vec![Material::new("caulk", tubes(h, GapPlace::CeilingJoint))],
         &[Warning::MOISTURE_FIRST];
-    CASING: "casing", Casing, SmallSeals, Resident, 10.0,
+    CASING: "casing", Casing, Resident, 10.0,
         |h| vec![Material::new("caulk", tubes(h, GapPlace::Casing))], &[];
-    WINDOW_SASH: "window_sash", WindowSash, SmallSeals, Resident, 5.0,
+    WINDOW_SASH: "window_sash", WindowSash, Resident, 5.0,
         |h| vec![Material::new("window_strip_17ft", feet(h, GapPlace::WindowSash) / 17.0)],
         &[Warning::EGRESS_WINDOW];
-    OUTLET_PLATES: "outlet_plates", OutletPlate, SmallSeals, Resident, 10.0,
+    OUTLET_PLATES: "outlet_plates", OutletPlate, Resident, 10.0,
         |h| vec![Material::new("outlet_gasket", count(h, GapPlace::OutletPlate))],
         &[Warning::HOT_WIRE];
-    ELSEWHERE: "elsewhere", Elsewhere, SmallSeals, Resident, 8.0,
+    ELSEWHERE: "elsewhere", Elsewhere, Resident, 8.0,
         |h| vec![Material::new("caulk", tubes(h, GapPlace::Elsewhere))], &[];
 }

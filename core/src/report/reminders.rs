@@ -82,7 +82,12 @@ fn cable(home: &Home, place: Option<&Place>) -> Vec<Reminder> {
     let mut plug_in = Reminder::new("cable_in", on(days.plug_in_day()), Some(Every::Year));
     plug_in.second_alarm_days_after = Some(7);
     let mut all = vec![plug_in];
-    if cable.control == Some(CableControl::Seasonal) {
+    let by_hand = matches!(cable.control, Some(CableControl::Seasonal) | None);
+    let today = home.today.day_of_year().unsigned_abs();
+    if by_hand && (today > days.plug_in_day() || today < days.from) {
+        all.push(Reminder::new("cable_now", after(home.today, 1.day()), None));
+    }
+    if by_hand {
         all.push(Reminder::new("cable_out", on(days.from), Some(Every::Year)));
     }
     all

@@ -62,12 +62,15 @@ impl Shown {
     }
 }
 
+/// A low end this far below the high one is not told.
+const NEXT_TO_NOTHING: f64 = 0.05;
+
 /// The rounded range in words: never a lone number, unless both ends round to the same.
 fn in_words(low: f64, high: f64, unit: &str) -> Phrase {
     let money = unit.starts_with("usd");
     let round = if money { round_dollars } else { round_two_digits };
     let (low, high) = (round(low), round(high));
-    let kind = match (low <= 0.0, low >= high) {
+    let kind = match (low <= high * NEXT_TO_NOTHING, low >= high) {
         _ if high <= 0.0 => return Phrase::new(if money { "range.free" } else { "range.none" }),
         (true, _) => "range.under",
         (false, true) => "about",

@@ -49,7 +49,7 @@ pub(super) fn step(home: &Home, proposal: &Proposal, saved: Option<&Amount>) -> 
         id: repair.id,
         text: Phrase::new(format!("step.{}.do", repair.id)),
         why: Phrase::new(format!("step.{}.why", repair.id)),
-        when: when(repair.order),
+        when: when((repair.order)(before)),
         who: (repair.who)(before),
         payback: saved.map(|_| payback(&cost, dollars)),
         cost: Shown::dollars(&cost),
@@ -64,8 +64,7 @@ fn when(order: Order) -> Phrase {
     Phrase::new(match order {
         Order::LifeSafety => "when.today",
         Order::Airflow => "when.this_week",
-        Order::Moisture | Order::HeatAndPipes | Order::Controls => "when.this_month",
-        Order::BigHoles | Order::SmallSeals => "when.this_month",
+        _ => "when.this_month",
     })
 }
 
@@ -87,7 +86,7 @@ fn payback(cost: &Figure<Dollars>, saved: Option<&Figure<Dollars>>) -> Phrase {
         (_, slow) if slow < 1.0 => Phrase::new("payback.under_a_year"),
         (fast, _) if fast > 30.0 => Phrase::new("payback.over_years").with("low", 30.0),
         (fast, slow) if slow > 30.0 => {
-            Phrase::new("payback.over_years").with("low", fast.round().max(1.0))
+            Phrase::new("payback.perhaps_never").with("low", fast.ceil())
         }
         (fast, slow) if slow < 2.0 => range("payback.months", fast * 12.0, slow * 12.0),
         (fast, slow) if fast.round() >= slow.round() => {

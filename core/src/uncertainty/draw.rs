@@ -94,12 +94,17 @@ fn drawn_gap(gap: &Gap, draw: Draw) -> Gap {
     }
 }
 
+fn tag(cable: &HeatCable, draw: Draw) -> Ratio {
+    if cable.power.is_some() { draw.ratio(0.9, 1.0, 1.1) } else { Ratio::new::<ratio>(1.0) }
+}
+
 /// The cable with its least, usual or most; a control that nobody saw is drawn as well.
 fn drawn_cable(cable: &HeatCable, draw: Draw) -> HeatCable {
     let Some(seen) = CableSeen::of(cable) else { return cable.clone() };
     HeatCable {
         length: Some(draw.end(&seen.length)),
-        power: Some(draw.end(&seen.power)),
+        // A tag is kept to within a tenth, by cable and by voltage.
+        power: Some(draw.end(&seen.power) * tag(cable, draw)),
         pipe_outside: Some(draw.end(&seen.pipe_outside)),
         insulation: Some(draw.end(&seen.insulation)),
         control: cable.control.or(Some(draw.pick(

@@ -12,6 +12,7 @@ mod probe;
 mod problem;
 mod read;
 mod request;
+#[cfg(feature = "schema")]
 mod schema;
 mod shape;
 mod spoken_out;
@@ -28,9 +29,17 @@ pub use probe::{Gives, QUESTIONS, Question, ask, ask_for};
 pub use problem::{Problem, problem};
 pub use read::{MOST_CHARACTERS, MOST_LEVELS, MOST_VALUES};
 pub use request::{REQUEST, home};
-pub use schema::{request_schema, schemas};
+#[cfg(feature = "schema")]
+pub use schema::made_schema;
 pub use shape::{Field, Shape};
 pub use tree::Tree;
+
+/// JSON Schema of everything that goes through the door, by the name of the type; made by
+/// `cargo xtask types`.
+#[must_use]
+pub fn schema() -> &'static str {
+    include_str!("schema.json")
+}
 
 /// Version of the library.
 #[must_use]

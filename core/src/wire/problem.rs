@@ -9,6 +9,7 @@ use std::collections::BTreeMap;
 
 /// One thing that is wrong with one field.
 #[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Problem {
     /// Path from the root, such as `gaps[2].width_in`; empty for the whole.
     pub path: String,

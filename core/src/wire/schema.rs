@@ -6,21 +6,24 @@ use super::request::REQUEST;
 use super::shape::{Field, Shape};
 use serde_json::{Map, Value, json};
 
-/// JSON Schema (2020-12) of a request.
+/// JSON Schema of everything that goes through the door, by the name of the type, made from the
+/// shapes and types themselves.
 #[must_use]
-pub fn request_schema() -> Value {
+pub fn made_schema() -> String {
+    let mut all = question_schemas();
+    all.insert("Request".to_owned(), request_schema());
+    all.insert("Answer".to_owned(), schemars::schema_for!(super::Answer).to_value());
+    all.insert("Problem".to_owned(), schemars::schema_for!(super::Problem).to_value());
+    let text = serde_json::to_string_pretty(&Value::Object(all));
+    text.expect("schemas are plain data") + "\n"
+}
+
+/// JSON Schema (2020-12) of a request.
+fn request_schema() -> Value {
     let mut schema = of_shape(&REQUEST);
     schema["$schema"] = json!("https://json-schema.org/draft/2020-12/schema");
     schema["title"] = json!("Request");
     schema
-}
-
-/// The schemas of a request, of the questions and of their answers, by the name of the type.
-#[must_use]
-pub fn schemas() -> Value {
-    let mut all = question_schemas();
-    all.insert("Request".to_owned(), request_schema());
-    Value::Object(all)
 }
 
 /// JSON Schemas of every question of the probe and of its answer, by the name of the type:
