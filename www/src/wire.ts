@@ -17,7 +17,7 @@ export interface Answer {
   /** What has to be known to read the plan rightly. */
   notes: Phrase[];
   /** Where the climate comes from; null without a ZIP code. */
-  place?: PlaceUsed | null;
+  place: PlaceUsed | null;
   /** What to be reminded of. */
   reminders: Reminder[];
   /** Whether savings stay hidden while a stop is open. */
@@ -25,7 +25,7 @@ export interface Answer {
   /** What to buy for the stops and the firsts. */
   shopping: Material[];
   /** What the figures rest on. */
-  sources: SourceUsed[];
+  sources: SourceNote[];
   /** Dangers, the worst kind first. */
   stops: Stop[];
   /** Day of the walk. */
@@ -35,7 +35,7 @@ export interface Answer {
   /** Version of the library. */
   version: string;
   /** Warnings that no stop shows already. */
-  warnings: WarningText[];
+  warnings: Warning[];
 }
 
 export interface BagFlowAnswer {
@@ -140,7 +140,7 @@ export interface Figure {
 /** Something that was found. */
 export interface Finding {
   /** The figure behind it. */
-  figure?: Figure | null;
+  figure: Figure | null;
   /** What it is about. */
   item: string;
   /** What it says. */
@@ -240,7 +240,7 @@ export interface PlaceUsed {
   /** Only the first three digits were known. */
   by_area: boolean;
   /** How far it is from the ZIP area. */
-  distance_km?: number | null;
+  distance_km: number | null;
   /** Its elevation. */
   elevation_ft: number;
   /** Name of the weather station. */
@@ -273,8 +273,8 @@ export interface Reminder {
   date: string;
   /** What to do. */
   detail: Phrase;
-  /** How often it comes back: `month`, `year`, or once. */
-  every?: string | null;
+  /** How often it comes back: `month`, `year`; null is once. */
+  repeat: string | null;
   /** Title in a calendar: nothing personal. */
   title: Phrase;
   /** Stable identity in a calendar. */
@@ -458,7 +458,7 @@ export interface Request {
 }
 
 /** What a figure rests on. */
-export interface SourceUsed {
+export interface SourceNote {
   /** Author, title, year, or the kind of document. */
   cite: string;
   /** Its key. */
@@ -472,7 +472,7 @@ export interface SourceUsed {
 /** One step of the plan. */
 export interface Step {
   /** Warnings that go with it. */
-  cautions: WarningText[];
+  cautions: Warning[];
   /** What it costs. */
   cost: Figure;
   /** Name of the repair. */
@@ -480,11 +480,11 @@ export interface Step {
   /** What to buy. */
   materials: Material[];
   /** How long it takes to earn its cost. */
-  payback?: Phrase | null;
+  payback: Phrase | null;
   /** Dollars saved in a year. */
-  saving?: Figure | null;
+  saving: Figure | null;
   /** Energy saved in a year. */
-  saving_energy?: Figure | null;
+  saving_energy: Figure | null;
   /** What to do. */
   text: Phrase;
   /** By when. */
@@ -514,7 +514,7 @@ export interface Stop {
 /** What takes energy in a year. */
 export interface Use {
   /** Dollars, where the price is known. */
-  cost?: Figure | null;
+  cost: Figure | null;
   /** Energy. */
   energy: Figure;
   /** Stable name. */
@@ -535,7 +535,7 @@ export interface VentilationNeedQuestion {
 }
 
 /** A warning of the core. */
-export interface WarningText {
+export interface Warning {
   /** Its code. */
   code: string;
   /** Its words. */
