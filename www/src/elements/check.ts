@@ -147,7 +147,7 @@ export class WinterseamCheck extends HTMLElement {
       { class: "ws-cannot-start", role: "alert" },
       labels.text("cannot_start"),
     );
-    const lines = this.querySelector(".ws-lines") ? [] : [safetyLines(labels)];
+    const lines = this.querySelector(".ws-lines") ? [] : [safetyLines(labels, "h2")];
     this.prepend(said, ...lines);
   }
 }

@@ -70,6 +70,7 @@ function takeOut(request: Request, path: string, today: string): boolean {
 }
 
 function takeOutGaps(reading: Reading, gaps: ReadonlySet<number>): boolean {
+  if (gaps.size === 0) return false;
   const all = reading.request.gaps ?? [];
   const stays = (_: unknown, index: number) => !gaps.has(index);
   const left = all.filter(stays);
