@@ -51,7 +51,13 @@ impl Page {
         let kind = self.say(&Phrase::of_key(&format!("stop.{}", stop.kind)));
         let mut text = format!("\n*** {} ***\n", kind.to_uppercase());
         let lines = [&stop.because, &stop.text].into_iter().chain(&stop.meanwhile);
-        for line in lines.chain(&stop.card) {
+        for line in lines {
+            let _ = writeln!(text, "  {}", self.say(line));
+        }
+        for step in &stop.mends {
+            let _ = writeln!(text, "  > {}", self.say(&step.text));
+        }
+        for line in &stop.card {
             let _ = writeln!(text, "  {}", self.say(line));
         }
         text

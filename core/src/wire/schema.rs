@@ -14,8 +14,7 @@ pub fn made_schema() -> String {
     all.insert("Request".to_owned(), request_schema());
     all.insert("Answer".to_owned(), of_type::<super::Answer>());
     all.insert("Problem".to_owned(), of_type::<super::Problem>());
-    let text = serde_json::to_string_pretty(&Value::Object(all));
-    text.expect("schemas are plain data") + "\n"
+    format!("{:#}\n", Value::Object(all))
 }
 
 /// JSON Schema of a type as it goes out: every field is there, some are null.

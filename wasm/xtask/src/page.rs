@@ -11,6 +11,8 @@ use std::fs;
 use std::io::Write as _;
 use std::path::{Path, PathBuf};
 
+/// The home whose plan is printed at the end.
+const DEMO_HOME: &str = "core/examples/homes/demo.json";
 /// The climate blob that the page carries.
 const CLIMATE: &str = "core/data/climate/atlas.bin";
 
@@ -147,23 +149,10 @@ fn tell(path: &Path, parts: &Parts) -> Result<()> {
 }
 
 fn show_demo() -> Result<()> {
-    let home = first_home()?;
-    println!("\nThe demo home {home}:\n");
+    println!("\nThe demo home {DEMO_HOME}:\n");
     let mut demo =
         target::cargo(["run", "--release", "--quiet", "--locked", "--package=winterseam"]);
-    step::run(demo.args(["--example", "assess", "--", "--text", &home]))
-}
-
-/// The first of the demo homes, by name.
-fn first_home() -> Result<String> {
-    let folder = "core/examples/homes";
-    let mut homes = fs::read_dir(target::root().join(folder))
-        .context(folder)?
-        .filter_map(|entry| entry.ok()?.file_name().into_string().ok())
-        .filter(|name| Path::new(name).extension().is_some_and(|end| end == "json"))
-        .collect::<Vec<_>>();
-    homes.sort();
-    homes.first().map(|name| format!("{folder}/{name}")).context("core/examples/homes is empty")
+    step::run(demo.args(["--example", "assess", "--", "--text", DEMO_HOME]))
 }
 
 #[cfg(test)]
