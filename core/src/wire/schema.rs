@@ -62,7 +62,7 @@ fn of_answer(gives: &[Gives]) -> Value {
 
 /// `burn_time` as `BurnTime`.
 fn camel(name: &str) -> String {
-    let parts = name.split('_').map(|part| part[..1].to_uppercase() + &part[1..]);
+    let parts = name.split('_').map(|part| part[..1].to_ascii_uppercase() + &part[1..]);
     parts.collect()
 }
 
