@@ -234,7 +234,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("look.heat_cable", "Mire desde la portezuela: ¿hay cable calefactor (heat tape) en el tubo del agua y qué dice su etiqueta?"),
     ("look.heater_kind", "Lea la etiqueta del calentador: ¿eléctrico, quemador sellado o abierto con campana (draft hood)?"),
     ("look.openings", "Mire las aberturas de aire (louvers) del clóset del calentador: ¿libres o tapadas?"),
-    ("look.people", "¿Quién vive aquí? ¿Un niño menor de 5, alguien de 65 o más, alguien que no siente o no se mueve bien?"),
+    ("look.people", "¿Vive aquí un niño menor de 5 o alguien de 65 o más? ¿O alguien que no siente o no se mueve bien?"),
     ("look.smoke_alarm", "Apriete el botón de prueba de la alarma de humo."),
     ("look.tap", "Mida la llave más caliente: una hora sin uso, deje correr 2 a 3 minutos, taza y termómetro."),
     ("look.tap_asked_back", "La lectura de la llave es muy baja. ¿Era la fría, está apagado el calentador o eran °C?"),

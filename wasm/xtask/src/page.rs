@@ -11,10 +11,11 @@ use std::fs;
 use std::io::Write as _;
 use std::path::{Path, PathBuf};
 
-/// The home whose plan is printed at the end.
-const DEMO_HOME: &str = "core/examples/homes/demo.json";
 /// The climate blob that the page carries.
 const CLIMATE: &str = "core/data/climate/atlas.bin";
+
+/// The home that is shown in the terminal.
+const DEMO: &str = "core/examples/homes/demo.json";
 
 /// What goes into the page.
 struct Parts {
@@ -149,10 +150,10 @@ fn tell(path: &Path, parts: &Parts) -> Result<()> {
 }
 
 fn show_demo() -> Result<()> {
-    println!("\nThe demo home {DEMO_HOME}:\n");
+    println!("\nThe demo home, {DEMO}:\n");
     let mut demo =
         target::cargo(["run", "--release", "--quiet", "--locked", "--package=winterseam"]);
-    step::run(demo.args(["--example", "assess", "--", "--text", DEMO_HOME]))
+    step::run(demo.args(["--example", "assess", "--", "--text", DEMO]))
 }
 
 #[cfg(test)]
