@@ -1,3 +1,12 @@
 //! Checks of winterseam against the outside: one folder a subject, one module a source.
 
+mod air;
+mod calendar;
+mod climate;
+mod door;
+mod freeze;
 mod harness;
+mod hot_water;
+mod moisture;
+mod money;
+mod words;

@@ -22,8 +22,10 @@ pub enum Reason {
         /// Column of the line, from 1.
         column: usize,
     },
-    /// The request is deeper or larger than any walk could be.
+    /// Deeper, larger or longer than any walk could be.
     TooLarge {
+        /// Key of the word for what is counted: `levels`, `values`, `characters`, `entries`.
+        of: &'static str,
         /// The limit that was passed.
         limit: usize,
     },
@@ -34,11 +36,14 @@ pub enum Reason {
         /// A known key that it resembles.
         near: Option<&'static str>,
     },
+    /// The same field twice in one map.
+    Twice,
     /// A required field is missing.
     Missing,
     /// The value is of another kind.
     WrongType {
-        /// Key of the word for what is wanted: `number`, `whole`, `text`, `flag`, `list`, `map`.
+        /// Key of the word for what is wanted: `number`, `whole`, `text`, `flag`, `list`, `map`,
+        /// or `plain` for a value that JSON cannot hold.
         want: &'static str,
         /// What was given, shortened.
         got: String,
@@ -78,6 +83,16 @@ pub enum Reason {
     },
     /// A question whose model is not built yet.
     NotYet,
+    /// The climate tables were not loaded.
+    NoClimate,
+}
+
+impl FieldError {
+    /// An error at a path.
+    #[must_use]
+    pub fn at(path: impl Into<String>, reason: Reason) -> Self {
+        Self { path: path.into(), reason }
+    }
 }
 
 impl Reason {
@@ -88,6 +103,7 @@ impl Reason {
             Self::NotJson { .. } => "not_json",
             Self::TooLarge { .. } => "too_large",
             Self::Unknown { .. } => "unknown_field",
+            Self::Twice => "twice",
             Self::Missing => "missing",
             Self::WrongType { .. } => "wrong_type",
             Self::NotANumber => "not_a_number",
@@ -97,6 +113,7 @@ impl Reason {
             Self::NoSuchPlace { .. } => "no_such_place",
             Self::Contradicts { .. } => "contradicts",
             Self::NotYet => "not_yet",
+            Self::NoClimate => "no_climate",
         }
     }
 }

@@ -1,5 +1,9 @@
 //! Dollars, and what a spending is worth over its life.
 
+mod worth;
+
+pub use worth::{Spending, Worth, Years, usual_real_rate, worth};
+
 use std::iter::Sum;
 use std::ops::{Add, Mul, Neg, Sub};
 

@@ -21,7 +21,7 @@ use uom::si::f64::{
 use uom::si::{temperature_interval, thermodynamic_temperature};
 
 /// One international-table Btu in joules (exact definition, from memory).
-pub(crate) const BTU_IT_J: f64 = 1055.055_852_62;
+pub(crate) const BTU_IT_J: f64 = 1_055.055_852_62;
 
 /// Energy units of fuel bills.
 pub mod energy {

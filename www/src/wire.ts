@@ -1,148 +1,562 @@
-// What goes into the core and what comes out of it.
+// Made by `cargo xtask types` from the schema of the core; never edited by hand.
 
-export type Sections = "single" | "double" | "triple";
-export type Shelter =
-  | "open_ground"
-  | "lone_home"
-  | "homes_across_road"
-  | "neighbours_apart"
-  | "neighbours_close";
-export type Alarm = "working" | "missing" | "expired" | "chirping" | "sounding";
-export type StopKind = "out" | "off" | "today" | "soon";
-export type Who = "resident" | "able_adult" | "qualified";
-export type Confidence = "billed" | "measured" | "seen" | "guessed";
-
-export interface Request {
+/** The answer to a request. */
+export interface Answer {
+  /** Credit line of the climate tables. */
+  credit: Phrase;
+  /** What not to touch. */
+  do_not_touch: Phrase[];
+  /** What was found. */
+  findings: Finding[];
+  /** At most three steps. */
+  firsts: Step[];
+  /** Steps that can wait. */
+  later: Step[];
+  /** At most three things whose answer could change the plan. */
+  look_next: Phrase[];
+  /** What has to be known to read the plan rightly. */
+  notes: Phrase[];
+  /** Where the climate comes from; null without a ZIP code. */
+  place: PlaceUsed | null;
+  /** What to be reminded of. */
+  reminders: Reminder[];
+  /** Whether savings stay hidden while a stop is open. */
+  savings_hidden: boolean;
+  /** What to buy for the stops and the firsts. */
+  shopping: Material[];
+  /** What the figures rest on. */
+  sources: SourceNote[];
+  /** Dangers, the worst kind first. */
+  stops: Stop[];
+  /** Day of the walk. */
   today: string;
-  home?: Record<string, unknown> | null;
-  people?: Record<string, unknown> | null;
-  first_look?: Record<string, unknown> | null;
-  heating?: Record<string, unknown> | null;
-  electricity_usd_per_kwh?: number | null;
-  furnace_filter?: Record<string, unknown> | null;
-  water_heater?: Record<string, unknown> | null;
-  bath_fan?: Record<string, unknown> | null;
-  gaps?: Record<string, unknown>[] | null;
-  heat_cable?: Record<string, unknown> | null;
+  /** What takes energy, the largest first. */
+  uses: Use[];
+  /** Version of the library. */
+  version: string;
+  /** Warnings that no stop shows already. */
+  warnings: Warning[];
 }
 
-export interface Phrase {
-  key: string;
-  args: { [name: string]: number | string | Phrase };
+export interface BagFlowAnswer {
+  bound: "exact" | "at_most" | "at_least";
+  flow_m3_s: number;
 }
 
-export interface Figure {
-  value: number;
-  low: number;
-  high: number;
-  unit: string;
-  si_value: number;
-  si_low: number;
-  si_high: number;
-  si_unit: string;
-  confidence: Confidence;
-  inputs: string[];
-  sources: string[];
-  text: Phrase;
+export interface BagFlowQuestion {
+  /** Into the bag or out. */
+  direction: "filling" | "emptying";
+  /** Time that the bag takes. 0.1 to 3600 s. */
+  seconds: number;
 }
 
-export interface Place {
-  zip: string;
+export interface BurnTimeAnswer {
+  low_seconds: number | null;
+  seconds: number | null;
+}
+
+export interface BurnTimeQuestion {
+  /** Whose skin it is. */
+  person: "adult" | "child" | "older_adult" | "cannot_feel_or_move";
+  /** Water on skin. 0 to 100 °C. */
+  water_c: number;
+}
+
+export interface CableYearAnswer {
+  freeze_risk_hours: number;
+  hours_on: number;
+  kwh: number;
+  needed_kwh: number;
+}
+
+export interface CableYearQuestion {
+  /** What switches it. */
+  control: "always_on" | "thermostat" | "self_regulating" | "seasonal";
+  /** 0 is bare. 0 to 1 m. */
+  insulation_m: number;
+  /** Conductivity. 0.001 to 500 W/(m·K). */
+  insulation_w_m_k: number;
+  /** Length of the cable. 0 to 1000 m. */
+  length_m: number;
+  /** Last day with power. 1 to 365. */
+  off_day?: number | null;
+  /** First day with power. 1 to 365. */
+  on_day?: number | null;
+  /** Of the pipe. 0.001 to 1 m. */
+  outer_diameter_m: number;
+  /** Number of the weather station. */
   station: string;
-  name: string;
-  state: string;
-  distance_km: number;
-  elevation_ft: number;
-  zone: string;
-  by_area: boolean;
+  /** Heat, as its tag says. 0 to 200 W/m. */
+  w_m: number;
 }
 
-export interface Stop {
-  code: string;
-  kind: StopKind;
+export interface ClimateAnswer {
+  cdd65_f_day: number;
+  distance_km: number | null;
+  first_freeze_day: number | null;
+  hdd65_f_day: number;
+  hours_below_0c: number;
+  hours_below_3_3c: number;
+  last_freeze_day: number | null;
+  mean_wind_m_s: number;
+  station: string;
+}
+
+export interface ClimateQuestion {
+  /** Number of a weather station; or else a ZIP code. */
+  station?: string | null;
+  /** ZIP code; or else a station. */
+  zip?: string | null;
+}
+
+/** A value with its range, in the unit people use and in SI. */
+export interface Figure {
+  /** How it is known: `billed`, `measured`, `seen` or `guessed`. */
+  confidence: string;
+  /** Upper end in the shown unit. */
+  high: number;
+  /** Fields of the request that it was made from. */
+  inputs: string[];
+  /** Lower end in the shown unit. */
+  low: number;
+  /** Upper end in the SI unit. */
+  si_high: number;
+  /** Lower end in the SI unit. */
+  si_low: number;
+  /** The SI unit. */
+  si_unit: string;
+  /** Best value in the SI unit. */
+  si_value: number;
+  /** Keys of its sources. */
+  sources: string[];
+  /** The rounded range in words. */
   text: Phrase;
-  because: Phrase;
-  meanwhile: Phrase[];
-  card: Phrase[];
+  /** The shown unit. */
+  unit: string;
+  /** Best value in the shown unit. */
+  value: number;
 }
 
-export interface Warning {
-  code: string;
+/** Something that was found. */
+export interface Finding {
+  /** The figure behind it. */
+  figure: Figure | null;
+  /** What it is about. */
+  item: string;
+  /** What it says. */
   text: Phrase;
 }
 
+export interface GapAnswer {
+  flow_m3_s: number;
+  leakage_area_4pa_m2: number;
+  local_exponent: number;
+}
+
+export interface GapQuestion {
+  /** Air that enters; 20 if absent. -80 to 80 °C. */
+  air_c?: number | null;
+  /** 101325 if absent. 30000 to 120000 Pa. */
+  air_pa?: number | null;
+  /** Corners on that way. 0 to 50. */
+  bends: number;
+  /** The way the air travels. 0 to 2 m. */
+  depth_m: number;
+  /** Along the gap. 0.0001 to 1000 m. */
+  length_m: number;
+  /** Across the gap. 0.000001 to 5000 Pa. */
+  pressure_pa: number;
+  /** The opening seen. 0.000001 to 1 m. */
+  width_m: number;
+}
+
+export interface InfiltrationAnswer {
+  flow_m3_s: number;
+}
+
+export interface InfiltrationQuestion {
+  /** Enhanced model only. 0.5 to 1. */
+  exponent?: number | null;
+  /** Enhanced model only. */
+  flue?: boolean | null;
+  /** Enhanced model only. */
+  foundation?: "slab" | "crawl_space" | null;
+  /** Indoor air. -80 to 80 °C. */
+  indoor_c: number;
+  /** At 4 Pa. 0 to 10 m². */
+  leakage_area_m2: number;
+  /** Model of the handbook. */
+  model: "basic" | "enhanced";
+  /** Outdoor air. -80 to 80 °C. */
+  outdoor_c: number;
+  /** 1 open to 5. 1 to 5. */
+  shelter_class: number;
+  /** Storeys. 1 to 3. */
+  storeys: number;
+  /** Wind at the station. 0 to 100 m/s. */
+  wind_m_s: number;
+}
+
+/** Something to buy. */
 export interface Material {
+  /** What. */
   item: Phrase;
+  /** How much. */
   quantity: number;
+  /** What that is counted in. */
   unit: Phrase;
 }
 
-export interface Step {
-  id: string;
-  text: Phrase;
-  why: Phrase;
-  when: Phrase;
-  who: Who;
-  cost: Figure;
-  saving: Figure | null;
-  saving_energy: Figure | null;
-  payback: Phrase | null;
-  cautions: Warning[];
-  materials: Material[];
+export interface MoistAirAnswer {
+  density_kg_m3: number;
+  dew_point_c: number | null;
+  enthalpy_j_kg: number;
+  humidity_ratio: number;
+  saturation_pa: number;
 }
 
-export interface Finding {
-  item: string;
-  text: Phrase;
-  figure: Figure | null;
+export interface MoistAirQuestion {
+  /** Air temperature. -100 to 200 °C. */
+  dry_bulb_c: number;
+  /** Of the moist air. 30000 to 120000 Pa. */
+  pressure_pa: number;
+  /** A share, not per cent. 0 to 1. */
+  relative_humidity: number;
 }
 
-export interface Use {
+/** A sentence as data; `words` turns it into text. */
+export interface Phrase {
+  /** What stands in the message's places. */
+  args: { [key: string]: PhraseArg };
+  /** Key in the word files. */
   key: string;
-  name: Phrase;
-  energy: Figure;
-  cost: Figure | null;
 }
 
-export interface Reminder {
-  uid: string;
-  date: string;
-  title: Phrase;
-  detail: Phrase;
-  repeat: string | null;
-  alarm_days_before: number;
+/** What stands in one place of a message. */
+export type PhraseArg = number | string | Phrase;
+
+/** Where the climate comes from. */
+export interface PlaceUsed {
+  /** Only the first three digits were known. */
+  by_area: boolean;
+  /** How far it is from the ZIP area. */
+  distance_km: number | null;
+  /** Its elevation. */
+  elevation_ft: number;
+  /** Name of the weather station. */
+  name: string;
+  /** Its state. */
+  state: string;
+  /** Number of the weather station. */
+  station: string;
+  /** The ZIP code asked for. */
+  zip: string;
+  /** Climate zone. */
+  zone: string;
 }
 
-export interface SourceNote {
-  key: string;
-  cite: string;
-  place: string;
-  obtained: string;
-}
-
-export interface Answer {
-  version: string;
-  today: string;
-  place: Place | null;
-  stops: Stop[];
-  savings_hidden: boolean;
-  firsts: Step[];
-  later: Step[];
-  findings: Finding[];
-  look_next: Phrase[];
-  do_not_touch: Phrase[];
-  warnings: Warning[];
-  uses: Use[];
-  shopping: Material[];
-  reminders: Reminder[];
-  notes: Phrase[];
-  sources: SourceNote[];
-  credit: Phrase;
-}
-
+/** One thing that is wrong with one field. */
 export interface Problem {
-  path: string;
+  /** What the sentence is made of: the value given, the range, the unit. */
+  args: { [key: string]: unknown };
+  /** Stable word for programs. */
   code: string;
+  /** The sentence for people. */
   message: string;
-  args: Record<string, unknown>;
+  /** Path from the root, such as `gaps[2].width_in`; empty for the whole. */
+  path: string;
+}
+
+/** Something to be reminded of. */
+export interface Reminder {
+  /** The first time, as `2026-11-25`. */
+  date: string;
+  /** What to do. */
+  detail: Phrase;
+  /** How often it comes back: `month`, `year`; null is once. */
+  repeat: string | null;
+  /** Title in a calendar: nothing personal. */
+  title: Phrase;
+  /** Stable identity in a calendar. */
+  uid: string;
+}
+
+export interface Request {
+  /** The bath fan and the bag held over it. */
+  bath_fan?: {
+    /** Time in which the fan emptied the bag. 0.5 to 600 s. */
+    bag_emptied_s?: number | null;
+    /** Where its air goes. */
+    ends?: "outdoors" | "roof_cavity" | "under_home" | null;
+  } | null;
+  /** Price of electricity, as the bill says. 0.01 to 2 $/kWh. */
+  electricity_usd_per_kwh?: number | null;
+  /** What is looked for before anything is touched. */
+  first_look?: {
+    /** The carbon monoxide alarm. */
+    co_alarm?: "working" | "missing" | "expired" | "chirping" | "sounding" | null;
+    /** A grill, stove, generator or heater for outdoors, inside. */
+    flame_indoors?: boolean | null;
+    /** Smell of gas. */
+    gas_smell?: boolean | null;
+    /** The main heat can hold the home warm. */
+    heat_holds?: boolean | null;
+    /** A hot, buzzing or scorched outlet, plug or cord. */
+    hot_wiring?: boolean | null;
+    /** Metal or taps that tingle. */
+    metal_tingles?: boolean | null;
+    /** The oven used for warmth. */
+    oven_for_heat?: boolean | null;
+    /** The smoke alarm that works best. */
+    smoke_alarm?: "working" | "missing" | "expired" | "chirping" | "sounding" | null;
+    /** Headache, dizziness or sickness that lifts outdoors. */
+    symptoms?: boolean | null;
+    /** A tap that is dry now. */
+    tap_dry?: boolean | null;
+    /** Water below the home where cords or cables are live. */
+    water_below?: boolean | null;
+    /** Each sleeping room has a second way out. */
+    ways_out?: boolean | null;
+  } | null;
+  /** The furnace filter. */
+  furnace_filter?: {
+    /** Time since it was put in. 0 to 3650 days. */
+    in_use_days?: number | null;
+    /** How it looks against a flashlight. */
+    look?: "bright" | "grey" | "dim" | "blocked" | null;
+  } | null;
+  /** Gaps measured with a tape. */
+  gaps?: ({
+    /** Corners on that way. 0 to 8. */
+    bends_count?: number | null;
+    /** The way the air travels through it. 0.01 to 24 in. */
+    depth_in?: number | null;
+    /** What the person calls it. */
+    label?: string | null;
+    /** What lies behind it. */
+    leads_to?: "outdoors" | "belly" | "roof_cavity" | "closet_with_outside_air" | "wall" | "room_or_return" | null;
+    /** Along the gap. 0.1 to 1200 in. */
+    length_in: number;
+    /** Where it is. */
+    place: "door_bottom" | "door_side" | "window_sash" | "casing" | "ceiling_joint" | "marriage_line" | "pipe_hole" | "bath_fan_housing" | "access_panel" | "outlet_plate" | "cooler_grille" | "water_heater_closet" | "furnace_closet" | "coil_cabinet" | "elsewhere";
+    /** The opening seen. 0.01 to 12 in. */
+    width_in: number;
+  })[] | null;
+  /** The heat cable on the water pipe. */
+  heat_cable?: {
+    /** What switches it. */
+    control?: "always_on" | "thermostat" | "self_regulating" | "seasonal" | null;
+    /** Cracked, charred, bare or melted; a hot plug or sparks. */
+    damaged?: boolean | null;
+    /** Plugged into an outlet with a ground-fault switch. */
+    ground_fault_outlet?: boolean | null;
+    /** Insulation on the pipe; 0 is bare. 0 to 6 in. */
+    insulation_in?: number | null;
+    /** Laid over itself. */
+    lapped?: boolean | null;
+    /** Its length. 1 to 500 ft. */
+    length_ft?: number | null;
+    /** Last day with power; goes with on_day. 1 to 365. */
+    off_day?: number | null;
+    /** First day with power; goes with off_day. 1 to 365. */
+    on_day?: number | null;
+    /** Outside diameter of the pipe. 0.2 to 6 in. */
+    pipe_outside_in?: number | null;
+    /** Heat, as its tag says. 0.5 to 30 W/ft. */
+    power_w_per_ft?: number | null;
+    /** Someone looked, and there is one. Goes with the rest. */
+    present?: boolean | null;
+    /** Somebody is sure to plug it in in autumn. */
+    someone_plugs_in?: boolean | null;
+    /** Its thermostat was seen to switch with an ice pack. */
+    thermostat_proved?: boolean | null;
+    /** No mark of a test laboratory. */
+    uncertified?: boolean | null;
+    /** Under foam or vinyl. */
+    under_foam?: boolean | null;
+    /** Cable or plug is wet. */
+    wet?: boolean | null;
+  } | null;
+  /** The main heating. */
+  heating?: {
+    /** What it burns or draws. */
+    fuel?: "electricity" | "heat_pump" | "natural_gas" | "propane" | "fuel_oil" | "kerosene" | "wood" | null;
+    /** The unit on the bill; goes with price_usd. */
+    price_per?: "kwh" | "therm" | "ccf" | "gal" | null;
+    /** Price of one unit; goes with price_per. 0.01 to 40 $. */
+    price_usd?: number | null;
+    /** The label that says sealed combustion was seen. */
+    sealed_label_seen?: boolean | null;
+    /** Soot, scorch, roll-out, a loose flue or a yellow flame. */
+    soot?: boolean | null;
+  } | null;
+  /** The building and where it stands. */
+  home?: {
+    /** Rooms meant for sleeping. 0 to 12. */
+    bedrooms_count?: number | null;
+    /** How it is cooled. */
+    cooling?: "none" | "evaporative" | "air_conditioner" | null;
+    /** What lies on the ground below it. */
+    ground_below?: "bare" | "covered" | null;
+    /** What the thermometer indoors shows today. -20 to 120 °F. */
+    indoors_f?: number | null;
+    /** Length without the hitch. 10 to 100 ft. */
+    length_ft?: number | null;
+    /** How many sections it came in. */
+    sections?: "single" | "double" | "triple" | null;
+    /** What the thermostat is set to in winter. 40 to 90 °F. */
+    setpoint_f?: number | null;
+    /** What breaks the wind, from open to close. */
+    shelter?: "open_ground" | "lone_home" | "homes_across_road" | "neighbours_apart" | "neighbours_close" | null;
+    /** Who owns home and lot. */
+    tenure?: "owns_home_and_lot" | "owns_home_rents_lot" | "rents_home" | null;
+    /** Width of the whole home. 7 to 60 ft. */
+    width_ft?: number | null;
+    /** Year on the data plate. 1930 to 2099. */
+    year_built?: number | null;
+    /** Five digits. */
+    zip?: string | null;
+  } | null;
+  /** Who lives there, as far as it changes the advice. */
+  people?: {
+    /** Someone of 65 or more. */
+    age_65_or_more?: boolean | null;
+    /** Someone who cannot pull away from hot water. */
+    cannot_feel_or_move?: boolean | null;
+    /** A child under five. */
+    child_under_5?: boolean | null;
+    /** Chronic lung disease or a weak immune system. */
+    lung_or_immune?: boolean | null;
+    /** Another medical machine that needs power. */
+    medical_machine?: boolean | null;
+    /** Oxygen in use. */
+    oxygen?: boolean | null;
+  } | null;
+  /** Day of the walk; there is no clock inside. */
+  today: string;
+  /** The water heater and its tap. */
+  water_heater?: {
+    /** What makes the hot water. */
+    kind?: "electric" | "heat_pump" | "sealed_combustion" | "draft_hood" | null;
+    /** A mixing valve sits behind the tank. */
+    mixing_valve?: boolean | null;
+    /** Openings that bring air to its burner. */
+    openings?: "open" | "partly" | "blocked" | null;
+    /** Where the tank stands. */
+    place?: "room" | "closet_inner_door" | "closet_outer_door" | null;
+    /** The relief valve and its pipe. */
+    relief?: "sound" | "running" | "missing" | "plugged" | null;
+    /** Soot, scorch or melted plastic at the top. */
+    soot?: boolean | null;
+    /** Steam at the tap, or rumbling. */
+    steam_or_rumbling?: boolean | null;
+    /** The hottest reading at a tap. 32 to 212 °F. */
+    tap_f?: number | null;
+    /** The thermometer showed 32 °F in ice water. */
+    thermometer_checked?: boolean | null;
+  } | null;
+}
+
+/** What a figure rests on. */
+export interface SourceNote {
+  /** Author, title, year, or the kind of document. */
+  cite: string;
+  /** Its key. */
+  key: string;
+  /** How it was had: `read`, `quoted`, `computed by …`, `from memory`, `common practice`. */
+  obtained: string;
+  /** Where in it. */
+  place: string;
+}
+
+/** One step of the plan. */
+export interface Step {
+  /** Warnings that go with it. */
+  cautions: Warning[];
+  /** What it costs. */
+  cost: Figure;
+  /** Name of the repair. */
+  id: string;
+  /** What to buy. */
+  materials: Material[];
+  /** How long it takes to earn its cost. */
+  payback: Phrase | null;
+  /** Dollars saved in a year. */
+  saving: Figure | null;
+  /** Energy saved in a year. */
+  saving_energy: Figure | null;
+  /** What to do. */
+  text: Phrase;
+  /** By when. */
+  when: Phrase;
+  /** Who may do it: `resident`, `able_adult` or `qualified`. */
+  who: string;
+  /** Why. */
+  why: Phrase;
+}
+
+/** A danger. */
+export interface Stop {
+  /** What was seen. */
+  because: Phrase;
+  /** The next twenty-four hours, where heat, gas, water or power is lost. */
+  card: Phrase[];
+  /** Code of its warning. */
+  code: string;
+  /** How it is met: `out`, `off`, `today` or `soon`. */
+  kind: string;
+  /** What to do until it is mended, in order. */
+  meanwhile: Phrase[];
+  /** The warning. */
+  text: Phrase;
+}
+
+/** What takes energy in a year. */
+export interface Use {
+  /** Dollars, where the price is known. */
+  cost: Figure | null;
+  /** Energy. */
+  energy: Figure;
+  /** Stable name. */
+  key: string;
+  /** What people call it. */
+  name: Phrase;
+}
+
+export interface VentilationNeedAnswer {
+  flow_m3_s: number;
+}
+
+export interface VentilationNeedQuestion {
+  /** Rooms meant for sleeping. 0 to 50. */
+  bedrooms: number;
+  /** Floor area. 1 to 2000 m². */
+  floor_area_m2: number;
+}
+
+/** A warning of the core. */
+export interface Warning {
+  /** Its code. */
+  code: string;
+  /** Its words. */
+  text: Phrase;
+}
+
+export interface WorthAnswer {
+  adjusted_irr: number | null;
+  discounted_payback_years: number | null;
+  present_value_usd: number;
+  savings_to_investment: number | null;
+  simple_payback_years: number | null;
+}
+
+export interface WorthQuestion {
+  /** Spent once. 0 to 10000000 $. */
+  cost_usd: number;
+  /** How long it saves. 1 to 100 years. */
+  life_years: number;
+  /** A share. -0.5 to 1. */
+  real_discount_rate: number;
+  /** At year ends. -1000000 to 1000000 $/year. */
+  saving_usd_per_year: number;
 }

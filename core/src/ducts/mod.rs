@@ -1,1 +1,3 @@
 //! The furnace filter, and the flow at a register.
+
+pub mod bag;

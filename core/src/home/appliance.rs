@@ -1,7 +1,7 @@
 //! Furnace, filter, water heater, and what their fuel costs.
 
 use crate::money::Dollars;
-use uom::si::f64::{ThermodynamicTemperature, Time};
+use uom::si::f64::{Ratio, ThermodynamicTemperature, Time};
 
 /// What the main heating burns or draws.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -59,6 +59,8 @@ pub struct Heating {
     pub fuel: Option<Fuel>,
     /// What that costs; electricity has its own price when this is empty.
     pub price: Option<FuelPrice>,
+    /// Heat given for each unit of fuel; `None` takes what is usual for the fuel.
+    pub efficiency: Option<Ratio>,
     /// The label that says sealed combustion was seen.
     pub sealed_label_seen: Option<bool>,
     /// Soot, scorch, roll-out, a loose flue or a yellow flame.

@@ -1,7 +1,7 @@
 //! The building and where it stands.
 
 use jiff::civil::Date;
-use uom::si::f64::{Area, Length, ThermodynamicTemperature};
+use uom::si::f64::{Area, Length, Ratio, ThermodynamicTemperature};
 
 /// The building and where it stands.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -20,6 +20,8 @@ pub struct Building {
     pub bedrooms: Option<u8>,
     /// What stands round it and breaks the wind.
     pub shelter: Option<Shelter>,
+    /// Air that really comes in over what the model says; `None` takes the model's word.
+    pub infiltration_factor: Option<Ratio>,
     /// What the thermostat is set to in winter.
     pub setpoint: Option<ThermodynamicTemperature>,
     /// What the thermometer indoors shows today.

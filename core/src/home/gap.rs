@@ -1,6 +1,7 @@
 //! A gap measured with a tape.
 
-use uom::si::f64::Length;
+use uom::si::f64::{Length, Ratio};
+use uom::si::ratio::ratio;
 
 /// A gap measured with a tape.
 #[derive(Debug, Clone, PartialEq)]
@@ -19,6 +20,31 @@ pub struct Gap {
     pub bends: Option<u8>,
     /// What lies behind it; `None` is not known.
     pub leads_to: Option<LeadsTo>,
+    /// Leakage area of the next skin, in multiples of the gap's own; `None` takes as much.
+    pub next_skin: Option<Ratio>,
+    /// Share of its length that is still open: all of it until it is sealed.
+    pub open: Ratio,
+    /// Share of its length that a good seal leaves open; `None` takes what is usual at the place.
+    pub seal_leaves: Option<Ratio>,
+}
+
+impl Gap {
+    /// A gap as the tape found it, with nothing else known.
+    #[must_use]
+    pub fn measured(place: GapPlace, length: Length, width: Length) -> Self {
+        Self {
+            place,
+            label: None,
+            length,
+            width,
+            depth: None,
+            bends: None,
+            leads_to: None,
+            next_skin: None,
+            open: Ratio::new::<ratio>(1.0),
+            seal_leaves: None,
+        }
+    }
 }
 
 /// Where a gap is.

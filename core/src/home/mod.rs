@@ -3,9 +3,11 @@
 
 mod appliance;
 mod building;
+mod burner;
 mod cable;
 mod gap;
 mod people;
+mod spoken;
 
 pub use appliance::{
     AirOpenings, Filter, FilterLook, Fuel, FuelPrice, HeaterKind, HeaterPlace, Heating, PriceUnit,
@@ -15,6 +17,7 @@ pub use building::{Building, Cooling, GroundBelow, Sections, Shelter, Tenure};
 pub use cable::{CableControl, CableSigns, HeatCable, Season};
 pub use gap::{Gap, GapPlace, LeadsTo};
 pub use people::{Alarm, FirstLook, People};
+pub(crate) use spoken::{Spoken, spoken};
 
 use jiff::civil::Date;
 

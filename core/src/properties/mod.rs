@@ -1,1 +1,4 @@
 //! What air and water are like.
+
+pub mod air;
+pub mod air_heat;

@@ -1,1 +1,119 @@
 //! Repairs: each a function from one home to another.
+//!
+//! A repair knows what it changes, who may do it, what it costs and what to buy. It does not know
+//! what it saves: that is the year before less the year after.
+
+mod alarms;
+mod cable;
+mod catalogue;
+mod fan;
+mod filter;
+mod hot_water;
+mod openings;
+mod seal;
+mod shopping;
+mod warning;
+
+pub use catalogue::{ALL, by_id};
+pub use shopping::{Material, Unit};
+pub use warning::Warning;
+
+use crate::home::{GapPlace, Home};
+use crate::money::Dollars;
+use crate::sources::{Confidence, Figure, Source, trade};
+
+/// A change to a home that somebody can make.
+pub struct Repair {
+    /// Stable name.
+    pub id: &'static str,
+    /// Its step in the order of work, as far as this home is known.
+    pub order: fn(&Home) -> Order,
+    /// The part of the home that it changes.
+    pub changes: Changes,
+    /// Who may do it, as far as this home is known.
+    pub who: fn(&Home) -> Who,
+    /// The home after it; `None` when there is nothing to do or it may not be done.
+    pub apply: fn(&Home) -> Option<Home>,
+    /// What to buy.
+    pub materials: fn(&Home) -> Vec<Material>,
+    /// What somebody takes for the work, when it is not the resident.
+    pub fee: fn(&Home) -> Fee,
+    /// Warnings that go with it.
+    pub cautions: fn(&Home) -> Vec<Warning>,
+    /// How long it lasts.
+    pub life_years: f64,
+}
+
+/// Low and high fee in dollars: [`trade::TRADE_FEES`].
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Fee(pub f64, pub f64);
+
+impl Fee {
+    /// Done by the people who live there.
+    const NONE: Self = Self(0.0, 0.0);
+    /// A short visit of a qualified person.
+    const VISIT: Self = Self(75.0, 150.0);
+    /// Half a day of one.
+    const HALF_DAY: Self = Self(100.0, 300.0);
+
+    /// The fee of a visit, unless the resident may do it.
+    fn unless_resident(who: Who) -> Self {
+        if who == Who::Resident { Self::NONE } else { Self::VISIT }
+    }
+}
+
+/// The part of a home that a repair changes, as far as energy is counted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Changes {
+    /// Gaps at this place.
+    Gaps(GapPlace),
+    /// The heat cable.
+    Cable,
+    /// Something that keeps people safe; no energy is counted for it.
+    Safety,
+}
+
+/// The order of work: what comes first is done first, whatever it saves.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Order {
+    /// Keeps people alive and unhurt.
+    LifeSafety,
+    /// Stops water and damp.
+    Moisture,
+    /// Keeps heat and pipes alive.
+    HeatAndPipes,
+    /// Gives the furnace its air.
+    Airflow,
+    /// Big holes.
+    BigHoles,
+    /// Controls, which are free or cheap.
+    Controls,
+    /// Small seals.
+    SmallSeals,
+}
+
+/// Who may do a job. Local law decides; this is never looser than the trade's own table.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Who {
+    /// The resident.
+    Resident,
+    /// A capable adult with instructions.
+    AbleAdult,
+    /// A licensed or otherwise qualified person.
+    Qualified,
+}
+
+impl Repair {
+    /// Cost of materials and fee together: prices from memory, for orientation only.
+    #[must_use]
+    pub fn cost(&self, home: &Home) -> Figure<Dollars> {
+        const SOURCES: &[&Source] = &[&trade::RETAIL_PRICES, &trade::TRADE_FEES];
+        let Fee(low, high) = (self.fee)(home);
+        let (low, high) = (self.materials)(home)
+            .iter()
+            .map(Material::cost_usd)
+            .fold((low, high), |sum, cost| (sum.0 + cost.0, sum.1 + cost.1));
+        Figure::exact(Dollars(f64::midpoint(low, high)), Confidence::Guessed, SOURCES)
+            .between(Dollars(low), Dollars(high))
+    }
+}

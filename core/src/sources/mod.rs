@@ -1,6 +1,17 @@
 //! Where every number of the trade comes from, and the [`Figure`] that carries it along.
 
+pub mod air;
+pub mod climate;
+pub mod conduction;
 mod figure;
+pub mod freeze;
+pub mod fuel;
+pub mod hot_water;
+pub mod moisture;
+pub mod money;
+pub mod safety;
+pub mod trade;
+
 pub use figure::{Confidence, Figure};
 
 /// A document, a computation or a practice that a number rests on.

@@ -113,14 +113,14 @@ function readGaps(
     gaps.push(gap);
     reading.rows.push(row);
   }
-  if (gaps.length > 0) reading.request.gaps = gaps;
+  if (gaps.length > 0) reading.request.gaps = gaps as NonNullable<Request["gaps"]>;
 }
 
 /** Halves that mean nothing alone wait for their other half: a price and its unit, two days. */
 function pair({ request, troubles }: Reading, walk: Walk): void {
   const { heating, heat_cable: cable } = request;
   if (heating?.price_usd !== undefined) {
-    heating.price_per ??= SOLD_BY[walk.given("heating.fuel")];
+    heating.price_per ??= SOLD_BY[walk.given("heating.fuel")] ?? null;
     if (!heating.price_per)
       troubles.push({ path: "heating.price_per", label: "trouble.price_per" });
   }

@@ -1,0 +1,69 @@
+//! Which fields of a home a figure was made from, how they are known, and what the figure rests on.
+
+use super::{UseKey, fuel};
+use crate::home::{Gap, HeatCable, Home};
+use crate::sources::{Confidence, Source, air, climate, freeze, trade};
+
+const GAP_SOURCES: &[&Source] = &[
+    &air::CRACK_FLOW_1987,
+    &air::CRACK_EDGE,
+    &air::HANDBOOK_2021_CH16,
+    &trade::GAP_DEPTHS,
+    &climate::SERIES,
+    &climate::TYPICAL_YEARS,
+    &climate::NORMALS,
+];
+const CABLE_SOURCES: &[&Source] = &[
+    &freeze::CABLE_POWER,
+    &freeze::CABLE_THERMOSTAT,
+    &freeze::FREEZE_SPREAD,
+    &climate::SERIES,
+    &climate::TYPICAL_YEARS,
+    &climate::NORMALS,
+];
+
+/// Where a figure comes from.
+#[derive(Debug, Clone)]
+pub struct Inputs {
+    /// Paths in the request.
+    pub fields: Vec<String>,
+    /// The least sure of them.
+    pub confidence: Confidence,
+    /// What the models rest on.
+    pub sources: Vec<&'static Source>,
+}
+
+/// What the figure of one use was made from.
+#[must_use]
+pub fn use_inputs(home: &Home, key: UseKey) -> Inputs {
+    match key {
+        UseKey::Gap(index) => gap_inputs(home, |i, _| i == index),
+        UseKey::HeatCable => cable_inputs(home),
+    }
+}
+
+/// What a figure of these gaps was made from.
+#[must_use]
+pub fn gap_inputs(home: &Home, which: impl Fn(usize, &Gap) -> bool) -> Inputs {
+    let mut fields: Vec<String> = home
+        .gaps
+        .iter()
+        .enumerate()
+        .filter(|(i, gap)| which(*i, gap))
+        .map(|(i, _)| format!("gaps[{i}]"))
+        .collect();
+    fields.extend(["home.zip", "home.shelter", "home.setpoint_f", "heating"].map(String::from));
+    Inputs { fields, confidence: Confidence::Seen, sources: [GAP_SOURCES, fuel::SOURCES].concat() }
+}
+
+/// What a figure of the heat cable was made from.
+#[must_use]
+pub fn cable_inputs(home: &Home) -> Inputs {
+    let known = |cable: &HeatCable| cable.length.is_some() && cable.power.is_some();
+    let confidence = match &home.cable {
+        Some(cable) if known(cable) => Confidence::Seen,
+        _ => Confidence::Guessed,
+    };
+    let fields = ["home.zip", "heat_cable", "electricity_usd_per_kwh"].map(String::from).to_vec();
+    Inputs { fields, confidence, sources: CABLE_SOURCES.to_vec() }
+}

@@ -1,0 +1,174 @@
+//! Ranges of the questions that a model answers on its own, in SI units.
+
+use super::Bounds;
+
+/// Water on skin.
+pub const BURN_WATER: Bounds = Bounds::new("water_temperature", "°C", (0.0, 100.0), "liquid water");
+
+/// Along the gap.
+pub const GAP_LENGTH: Bounds = Bounds::new(
+    "gap_length",
+    "m",
+    (0.0001, 1000.0),
+    "from a pinhole to every crack of a home in one row",
+);
+
+/// The opening seen.
+pub const GAP_WIDTH: Bounds =
+    Bounds::new("gap_width", "m", (1e-06, 1.0), "from a scratch to an open window");
+
+/// The way the air travels.
+pub const GAP_DEPTH: Bounds =
+    Bounds::new("gap_depth", "m", (0.0, 2.0), "zero is a thin plate; longer is a duct");
+
+/// Corners on that way.
+pub const BENDS: Bounds = Bounds::new("gap_bends", "", (0.0, 50.0), "more is a filter");
+
+/// Pressure across a gap.
+pub const PRESSURE: Bounds = Bounds::new(
+    "pressure",
+    "Pa",
+    (1e-06, 5000.0),
+    "from the faintest draught to far beyond a door test",
+);
+
+/// Temperature of air.
+pub const AIR: Bounds = Bounds::new(
+    "air_temperature",
+    "°C",
+    (-80.0, 80.0),
+    "colder or hotter than any air at the ground",
+);
+
+/// Pressure of the air.
+pub const AIR_PRESSURE: Bounds = Bounds::new(
+    "air_pressure",
+    "Pa",
+    (30_000.0, 120_000.0),
+    "from the highest peak to below the sea",
+);
+
+/// Leakage area at 4 Pa.
+pub const LEAKAGE_AREA: Bounds =
+    Bounds::new("leakage_area", "m²", (0.0, 10.0), "zero is tight; more is no wall");
+
+/// Wind speed.
+pub const WIND: Bounds = Bounds::new(
+    "wind_speed",
+    "m/s",
+    (0.0, 100.0),
+    "stronger than any wind measured for a minute at the ground",
+);
+
+/// Shelter class of the handbook.
+pub const SHELTER_CLASS: Bounds =
+    Bounds::new("shelter_class", "", (1.0, 5.0), "the handbook has five");
+
+/// Exponent of the leak law.
+pub const EXPONENT: Bounds =
+    Bounds::new("leak_exponent", "", (0.5, 1.0), "from an orifice to a long, narrow crack");
+
+/// Storeys.
+pub const STOREYS: Bounds = Bounds::new("storeys", "", (1.0, 3.0), "the handbook has three");
+
+/// Relative humidity as a share.
+pub const RELATIVE_HUMIDITY: Bounds =
+    Bounds::new("relative_humidity", "", (0.0, 1.0), "from dry to saturated");
+
+/// Air that moisture is asked of.
+pub const DRY_BULB: Bounds = Bounds::new(
+    "air_temperature",
+    "°C",
+    (-100.0, 200.0),
+    "the range of the handbook's saturation formula",
+);
+
+/// Dollars spent once.
+pub const COST: Bounds =
+    Bounds::new("cost", "$", (0.0, 10_000_000.0), "more than a home costs, many times over");
+
+/// Dollars saved a year; negative is a loss.
+pub const SAVING: Bounds =
+    Bounds::new("saving", "$/year", (-1_000_000.0, 1_000_000.0), "more than any bill");
+
+/// Years a repair lasts.
+pub const LIFE: Bounds = Bounds::new(
+    "life",
+    "years",
+    (1.0, 100.0),
+    "a year is the shortest that counts; nothing here outlasts a century",
+);
+
+/// Real discount rate as a share.
+pub const DISCOUNT: Bounds =
+    Bounds::new("discount_rate", "", (-0.5, 1.0), "a rate in per cent is a slip");
+
+/// Heat of the cable for each metre.
+pub const CABLE_POWER: Bounds =
+    Bounds::new("cable_power", "W/m", (0.0, 200.0), "zero is unplugged; more melts the pipe");
+
+/// Length of the cable.
+pub const CABLE_LENGTH: Bounds =
+    Bounds::new("cable_length", "m", (0.0, 1000.0), "longer than any outlet feeds");
+
+/// Outer diameter of a pipe.
+pub const DIAMETER: Bounds =
+    Bounds::new("pipe_outside", "m", (0.001, 1.0), "from a capillary to a culvert");
+
+/// Thickness of insulation.
+pub const INSULATION: Bounds = Bounds::new("pipe_insulation", "m", (0.0, 1.0), "zero is bare");
+
+/// Conductivity of insulation.
+pub const CONDUCTIVITY: Bounds =
+    Bounds::new("conductivity", "W/(m·K)", (0.001, 500.0), "from vacuum to copper");
+
+/// Day of the year; 29 February is left out.
+pub const DAY: Bounds = Bounds::new("day_of_year", "", (1.0, 365.0), "a year has that many");
+
+/// Floor area.
+pub const FLOOR: Bounds =
+    Bounds::new("floor_area", "m²", (1.0, 2000.0), "from a closet to the largest house");
+
+/// Rooms meant for sleeping.
+pub const BEDROOMS: Bounds =
+    Bounds::new("bedrooms", "", (0.0, 50.0), "more than the rule was made for");
+
+/// Seconds that a bag takes.
+pub const BAG: Bounds = Bounds::new(
+    "bag_time",
+    "s",
+    (0.1, 3600.0),
+    "quicker than a watch can catch, or no flow at all",
+);
+
+/// All of them, for tests of the words and of the table itself.
+pub const ALL: &[&Bounds] = &[
+    &BURN_WATER,
+    &GAP_LENGTH,
+    &GAP_WIDTH,
+    &GAP_DEPTH,
+    &BENDS,
+    &PRESSURE,
+    &AIR,
+    &AIR_PRESSURE,
+    &LEAKAGE_AREA,
+    &WIND,
+    &SHELTER_CLASS,
+    &EXPONENT,
+    &STOREYS,
+    &RELATIVE_HUMIDITY,
+    &DRY_BULB,
+    &COST,
+    &SAVING,
+    &LIFE,
+    &DISCOUNT,
+    &CABLE_POWER,
+    &CABLE_LENGTH,
+    &DIAMETER,
+    &INSULATION,
+    &CONDUCTIVITY,
+    &DAY,
+    &FLOOR,
+    &BEDROOMS,
+    &BAG,
+];

@@ -1,0 +1,154 @@
+//! Ranges of what a person sees and measures, in the units of a request.
+
+use super::Bounds;
+
+/// Year of the walk.
+pub const TODAY_YEAR: Bounds =
+    Bounds::new("today", "", (2000.0, 2099.0), "prices and codes are those of these years");
+
+/// Year on the data plate.
+pub const YEAR_BUILT: Bounds = Bounds::new(
+    "year_built",
+    "",
+    (1930.0, 2099.0),
+    "travel trailers to live in begin in the 1930s",
+);
+
+/// Width of the whole home.
+pub const HOME_WIDTH: Bounds =
+    Bounds::new("home_width", "ft", (7.0, 60.0), "from a travel trailer to three wide sections");
+
+/// Length of the home without the hitch.
+pub const HOME_LENGTH: Bounds = Bounds::new(
+    "home_length",
+    "ft",
+    (10.0, 100.0),
+    "from a travel trailer to the longest section that a road takes",
+);
+
+/// Rooms meant for sleeping.
+pub const BEDROOMS: Bounds =
+    Bounds::new("bedrooms", "", (0.0, 12.0), "more than a home of three sections holds");
+
+/// What the thermostat is set to in winter.
+pub const SETPOINT: Bounds =
+    Bounds::new("setpoint", "°F", (40.0, 90.0), "the scale of a room thermostat");
+
+/// What the thermometer indoors shows.
+pub const INDOORS: Bounds =
+    Bounds::new("indoors", "°F", (-20.0, 120.0), "the scale of a room thermometer");
+
+/// Price of one unit of any fuel.
+pub const PRICE: Bounds =
+    Bounds::new("price", "$", (0.01, 40.0), "from subsidised electricity to the dearest gallon");
+
+/// Price of a kilowatt-hour.
+pub const PRICE_KWH: Bounds =
+    Bounds::new("price", "$/kWh", (0.01, 2.0), "a price in cents is a slip");
+
+/// Price of a therm.
+pub const PRICE_THERM: Bounds =
+    Bounds::new("price", "$/therm", (0.05, 15.0), "a price in cents is a slip");
+
+/// Price of a hundred cubic feet.
+pub const PRICE_CCF: Bounds =
+    Bounds::new("price", "$/ccf", (0.05, 15.0), "a price in cents is a slip");
+
+/// Price of a gallon.
+pub const PRICE_GALLON: Bounds =
+    Bounds::new("price", "$/gal", (0.3, 40.0), "a price of a tank or of a pound is a slip");
+
+/// Time since the filter was put in.
+pub const FILTER_IN_USE: Bounds = Bounds::new(
+    "filter_days",
+    "days",
+    (0.0, 3650.0),
+    "ten years is a filter that nobody remembers",
+);
+
+/// The hottest reading at a tap.
+pub const TAP: Bounds =
+    Bounds::new("tap_temperature", "°F", (32.0, 212.0), "between ice and steam");
+
+/// Seconds in which a fan empties a bag.
+pub const BAG: Bounds = Bounds::new(
+    "bag_seconds",
+    "s",
+    (0.5, 600.0),
+    "quicker than a watch can catch, or no flow at all",
+);
+
+/// Along the gap.
+pub const GAP_LENGTH: Bounds =
+    Bounds::new("gap_length", "in", (0.1, 1200.0), "from a nail hole to the longest marriage line");
+
+/// The opening seen.
+pub const GAP_WIDTH: Bounds = Bounds::new(
+    "gap_width",
+    "in",
+    (0.01, 12.0),
+    "narrower than a business card, or wider than a hand is long: a hole in the wall",
+);
+
+/// The way the air travels through the gap.
+pub const GAP_DEPTH: Bounds =
+    Bounds::new("gap_depth", "in", (0.01, 24.0), "from sheet metal to a floor with its belly");
+
+/// Corners on the way through the gap.
+pub const BENDS: Bounds =
+    Bounds::new("gap_bends", "", (0.0, 8.0), "more corners than boards meet at one place");
+
+/// Length of the heat cable.
+pub const CABLE_LENGTH: Bounds = Bounds::new(
+    "cable_length",
+    "ft",
+    (1.0, 500.0),
+    "from a short stub to the longest cable on one outlet",
+);
+
+/// Heat of the cable for each foot.
+pub const CABLE_POWER: Bounds = Bounds::new(
+    "cable_power",
+    "W/ft",
+    (0.5, 30.0),
+    "cables for water pipes, with room for old ones",
+);
+
+/// Day of the year; 29 February is left out.
+pub const DAY: Bounds = Bounds::new("cable_day", "", (1.0, 365.0), "a year has that many");
+
+/// Outside diameter of the pipe.
+pub const PIPE_OUTSIDE: Bounds =
+    Bounds::new("pipe_outside", "in", (0.2, 6.0), "from a supply tube to a sewer pipe");
+
+/// Thickness of the insulation on the pipe.
+pub const INSULATION: Bounds =
+    Bounds::new("insulation", "in", (0.0, 6.0), "zero is bare; thicker fits below no home");
+
+/// All of them, for tests of the words and of the table itself.
+pub const ALL: &[&Bounds] = &[
+    &TODAY_YEAR,
+    &YEAR_BUILT,
+    &HOME_WIDTH,
+    &HOME_LENGTH,
+    &BEDROOMS,
+    &SETPOINT,
+    &INDOORS,
+    &PRICE,
+    &PRICE_KWH,
+    &PRICE_THERM,
+    &PRICE_CCF,
+    &PRICE_GALLON,
+    &FILTER_IN_USE,
+    &TAP,
+    &BAG,
+    &GAP_LENGTH,
+    &GAP_WIDTH,
+    &GAP_DEPTH,
+    &BENDS,
+    &CABLE_LENGTH,
+    &CABLE_POWER,
+    &DAY,
+    &PIPE_OUTSIDE,
+    &INSULATION,
+];

@@ -1,0 +1,48 @@
+//! What burns in a home, and the air that it may need. What nobody has seen counts as an open
+//! burner.
+
+use super::{Fuel, Gap, GapPlace, HeaterKind, Home, LeadsTo};
+
+impl Home {
+    /// Whether something burns here; `None` when that is not known.
+    #[must_use]
+    pub fn something_burns(&self) -> Option<bool> {
+        let heater = self
+            .water_heater
+            .kind
+            .map(|kind| matches!(kind, HeaterKind::SealedCombustion | HeaterKind::DraftHood));
+        match (self.heating.fuel.map(Fuel::burns), heater) {
+            (Some(true), _) | (_, Some(true)) => Some(true),
+            (Some(false), Some(false)) => Some(false),
+            _ => None,
+        }
+    }
+
+    /// Whether a burner may draw air from a closet, so that its openings stay open: any water
+    /// heater but an electric one, or a furnace whose sealed label nobody saw.
+    #[must_use]
+    pub fn burner_may_need_air(&self) -> bool {
+        let electric_tank =
+            matches!(self.water_heater.kind, Some(HeaterKind::Electric | HeaterKind::HeatPump));
+        let furnace_without = self.heating.fuel.is_some_and(|fuel| !fuel.burns())
+            || self.heating.sealed_label_seen == Some(true);
+        !(electric_tank && furnace_without)
+    }
+
+    /// Whether a burner may draw its air through this gap: it lies at or leads to a closet, or
+    /// nobody knows where a panel or hole leads.
+    #[must_use]
+    pub fn may_feed_a_burner(&self, gap: &Gap) -> bool {
+        let closet = matches!(
+            gap.place,
+            GapPlace::WaterHeaterCloset | GapPlace::FurnaceCloset | GapPlace::CoilCabinet
+        );
+        let could_be_closet =
+            matches!(gap.place, GapPlace::AccessPanel | GapPlace::PipeHole | GapPlace::Elsewhere);
+        let leads_there = match gap.leads_to {
+            Some(leads_to) => leads_to == LeadsTo::ClosetWithOutsideAir,
+            None => could_be_closet,
+        };
+        self.burner_may_need_air() && (closet || leads_there)
+    }
+}

@@ -1,0 +1,129 @@
+//! The word of each choice, written once: for reading, for messages, for the schema, for answers.
+
+use super::{
+    AirOpenings, Alarm, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace, GroundBelow,
+    HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure,
+};
+use crate::hot_water::Person;
+
+/// A choice that has a word in requests and answers.
+pub(crate) trait Spoken: Copy + 'static {
+    /// The words, in the order of the choices.
+    const WORDS: &'static [&'static str];
+    /// The choices, in the order of the words.
+    const CHOICES: &'static [Self];
+
+    /// The word of this choice.
+    fn word(self) -> &'static str;
+
+    /// The choice of a word.
+    fn of_word(word: &str) -> Option<Self> {
+        let at = Self::WORDS.iter().position(|known| *known == word)?;
+        Some(Self::CHOICES[at])
+    }
+}
+
+/// Gives choices their words; also for choices of other rooms.
+macro_rules! spoken {
+    ($($choice:ident { $($word:literal = $variant:ident),+ $(,)? })+) => {$(
+        impl $crate::home::Spoken for $choice {
+            const WORDS: &'static [&'static str] = &[$($word),+];
+            const CHOICES: &'static [Self] = &[$(Self::$variant),+];
+
+            fn word(self) -> &'static str {
+                match self {
+                    $(Self::$variant => $word),+
+                }
+            }
+        }
+    )+};
+}
+
+pub(crate) use spoken;
+
+spoken! {
+    Sections { "single" = Single, "double" = Double, "triple" = Triple }
+    Shelter {
+        "open_ground" = OpenGround,
+        "lone_home" = LoneHome,
+        "homes_across_road" = HomesAcrossRoad,
+        "neighbours_apart" = NeighboursApart,
+        "neighbours_close" = NeighboursClose,
+    }
+    Cooling { "none" = None, "evaporative" = Evaporative, "air_conditioner" = AirConditioner }
+    GroundBelow { "bare" = Bare, "covered" = Covered }
+    Tenure {
+        "owns_home_and_lot" = OwnsHomeAndLot,
+        "owns_home_rents_lot" = OwnsHomeRentsLot,
+        "rents_home" = RentsHome,
+    }
+    Alarm {
+        "working" = Working,
+        "missing" = Missing,
+        "expired" = Expired,
+        "chirping" = Chirping,
+        "sounding" = Sounding,
+    }
+    Fuel {
+        "electricity" = Electricity,
+        "heat_pump" = HeatPump,
+        "natural_gas" = NaturalGas,
+        "propane" = Propane,
+        "fuel_oil" = FuelOil,
+        "kerosene" = Kerosene,
+        "wood" = Wood,
+    }
+    PriceUnit { "kwh" = KilowattHour, "therm" = Therm, "ccf" = Ccf, "gal" = Gallon }
+    FilterLook { "bright" = Bright, "grey" = Grey, "dim" = Dim, "blocked" = Blocked }
+    HeaterKind {
+        "electric" = Electric,
+        "heat_pump" = HeatPump,
+        "sealed_combustion" = SealedCombustion,
+        "draft_hood" = DraftHood,
+    }
+    HeaterPlace {
+        "room" = Room,
+        "closet_inner_door" = ClosetInnerDoor,
+        "closet_outer_door" = ClosetOuterDoor,
+    }
+    AirOpenings { "open" = Open, "partly" = Partly, "blocked" = Blocked }
+    Relief { "sound" = Sound, "running" = Running, "missing" = Missing, "plugged" = Plugged }
+    FanEnd { "outdoors" = Outdoors, "roof_cavity" = RoofCavity, "under_home" = UnderHome }
+    GapPlace {
+        "door_bottom" = DoorBottom,
+        "door_side" = DoorSide,
+        "window_sash" = WindowSash,
+        "casing" = Casing,
+        "ceiling_joint" = CeilingJoint,
+        "marriage_line" = MarriageLine,
+        "pipe_hole" = PipeHole,
+        "bath_fan_housing" = BathFanHousing,
+        "access_panel" = AccessPanel,
+        "outlet_plate" = OutletPlate,
+        "cooler_grille" = CoolerGrille,
+        "water_heater_closet" = WaterHeaterCloset,
+        "furnace_closet" = FurnaceCloset,
+        "coil_cabinet" = CoilCabinet,
+        "elsewhere" = Elsewhere,
+    }
+    LeadsTo {
+        "outdoors" = Outdoors,
+        "belly" = Belly,
+        "roof_cavity" = RoofCavity,
+        "closet_with_outside_air" = ClosetWithOutsideAir,
+        "wall" = Wall,
+        "room_or_return" = RoomOrReturn,
+    }
+    CableControl {
+        "always_on" = AlwaysOn,
+        "thermostat" = Thermostat,
+        "self_regulating" = SelfRegulating,
+        "seasonal" = Seasonal,
+    }
+    Person {
+        "adult" = Adult,
+        "child" = Child,
+        "older_adult" = OlderAdult,
+        "cannot_feel_or_move" = CannotFeelOrMove,
+    }
+}

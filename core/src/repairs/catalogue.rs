@@ -1,0 +1,48 @@
+//! Every repair there is.
+
+use super::{Repair, alarms, cable, fan, filter, hot_water, openings, seal};
+
+/// Every repair, in no order of merit.
+pub const ALL: &[&Repair] = &[
+    &alarms::CO_ALARM,
+    &alarms::SMOKE_ALARM,
+    &openings::CLEAR_OPENINGS,
+    &fan::BATH_FAN_OUTDOORS,
+    &cable::REPLACE_CABLE,
+    &cable::CABLE_THERMOSTAT,
+    &cable::CABLE_SEASON,
+    &filter::NEW_FILTER,
+    &hot_water::TURN_DOWN,
+    &hot_water::MIXING_VALVE,
+    &seal::COOLER_COVER,
+    &seal::DOOR_SWEEP,
+    &seal::DOOR_STRIP,
+    &seal::PIPE_HOLES,
+    &seal::MARRIAGE_LINE,
+    &seal::FAN_HOUSING,
+    &seal::ACCESS_PANEL,
+    &seal::CEILING_JOINT,
+    &seal::CASING,
+    &seal::WINDOW_SASH,
+    &seal::OUTLET_PLATES,
+    &seal::ELSEWHERE,
+];
+
+/// A repair by its name.
+#[must_use]
+pub fn by_id(id: &str) -> Option<&'static Repair> {
+    ALL.iter().find(|repair| repair.id == id).copied()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::ALL;
+
+    #[test]
+    fn every_repair_has_a_name_of_its_own() {
+        let mut ids: Vec<_> = ALL.iter().map(|r| r.id).collect();
+        ids.sort_unstable();
+        ids.dedup();
+        assert_eq!(ids.len(), ALL.len());
+    }
+}

@@ -1,0 +1,22 @@
+//! The openings that bring air to a burner.
+
+use super::{Changes, Fee, Order, Repair, Warning, Who};
+use crate::home::AirOpenings;
+
+/// Clear them by hand, and look after the pipes that the cold air reaches.
+pub(super) const CLEAR_OPENINGS: Repair = Repair {
+    id: "clear_openings",
+    order: |_| Order::LifeSafety,
+    changes: Changes::Safety,
+    who: |_| Who::Resident,
+    apply: |home| {
+        let closed = home.water_heater.openings? != AirOpenings::Open;
+        let mut after = home.clone();
+        after.water_heater.openings = Some(AirOpenings::Open);
+        (closed && home.burner_may_need_air()).then_some(after)
+    },
+    materials: |_| vec![],
+    fee: |_| Fee::NONE,
+    cautions: |_| vec![Warning::DO_NOT_SEAL_COMBUSTION_AIR, Warning::GAS_PRO],
+    life_years: 1.0,
+};

@@ -1,0 +1,132 @@
+//! Closing gaps. Never a gap in or round a closet with a burner: those are a later decision of a
+//! qualified person, and no repair here can touch them.
+
+use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
+use crate::home::{Gap, GapPlace, Home};
+use uom::si::f64::{Length, Ratio};
+use uom::si::length::{foot, inch};
+use uom::si::ratio::ratio;
+
+/// Share of the length that a good seal leaves open, from rows of the same component with and
+/// without a seal: [`SEALED_PAIRS`](crate::sources::trade::SEALED_PAIRS).
+const fn leaves(place: GapPlace) -> f64 {
+    match place {
+        GapPlace::DoorBottom | GapPlace::DoorSide => 0.25,
+        GapPlace::WindowSash => 0.26,
+        GapPlace::PipeHole => 0.33,
+        GapPlace::OutletPlate => 0.06,
+        // Caulked joints; no pair of rows exists for the rest, which are closed with the same means.
+        _ => 0.20,
+    }
+}
+
+fn may_close(home: &Home, place: GapPlace, gap: &Gap) -> bool {
+    gap.place == place && !home.may_feed_a_burner(gap) && gap.open.get::<ratio>() > leaves(place)
+}
+
+fn closable(home: &Home, place: GapPlace) -> impl Iterator<Item = &Gap> {
+    home.gaps.iter().filter(move |gap| may_close(home, place, gap))
+}
+
+fn sealed(home: &Home, place: GapPlace) -> Option<Home> {
+    closable(home, place).next()?;
+    let mut after = home.clone();
+    for gap in after.gaps.iter_mut().filter(|gap| may_close(home, place, gap)) {
+        gap.open = gap.seal_leaves.unwrap_or(Ratio::new::<ratio>(leaves(place)));
+    }
+    Some(after)
+}
+
+/// A gap as wide as a finger's edge and as large as a playing card's half is a hole, wherever it
+/// is; the rest are small seals: judgement, [`ORDER_OF_WORK`](crate::sources::trade::ORDER_OF_WORK).
+fn order(home: &Home, place: GapPlace) -> Order {
+    let hole = closable(home, place).any(|gap| {
+        let (length, width) = (gap.length.get::<inch>(), gap.width.get::<inch>());
+        width >= 0.25 && length * width >= 5.0
+    });
+    if hole { Order::BigHoles } else { Order::SmallSeals }
+}
+
+/// Length of the gaps at a place, with a tenth for waste, in feet.
+fn feet(home: &Home, place: GapPlace) -> f64 {
+    let length: Length = closable(home, place).map(|gap| gap.length).sum();
+    length.get::<foot>() * 1.1
+}
+
+fn count(home: &Home, place: GapPlace) -> f64 {
+    closable(home, place).map(|_| 1.0).sum()
+}
+
+/// Tubes of 10.1 fl oz for a square bead as wide as the widest gap, at least a quarter inch.
+fn tubes(home: &Home, place: GapPlace) -> f64 {
+    const TUBE_IN3: f64 = 10.1 * 1.804_687_5;
+    let widest = closable(home, place).map(|gap| gap.width.get::<inch>()).fold(0.25, f64::max);
+    feet(home, place) * 12.0 * widest * widest / TUBE_IN3
+}
+
+fn tightening(home: &Home) -> Vec<Warning> {
+    let mut all = vec![Warning::VENT_AFTER_TIGHT];
+    if home.burner_may_need_air() {
+        all.push(Warning::DO_NOT_SEAL_COMBUSTION_AIR);
+    }
+    all
+}
+
+macro_rules! seals {
+    ($($name:ident: $id:literal, $place:ident, $who:ident, $life:literal,
+       $materials:expr, $also:expr;)*) => {
+        $(
+            pub(super) const $name: Repair = Repair {
+                id: $id,
+                order: |home| order(home, GapPlace::$place),
+                changes: Changes::Gaps(GapPlace::$place),
+                who: |_| Who::$who,
+                apply: |home| sealed(home, GapPlace::$place),
+                materials: $materials,
+                fee: |_| Fee::NONE,
+                cautions: |home| {
+                    let also: &[Warning] = $also;
+                    tightening(home).into_iter().chain(also.iter().copied()).collect()
+                },
+                life_years: $life,
+            };
+        )*
+    };
+}
+
+seals! {
+    COOLER_COVER: "cooler_cover", CoolerGrille, Resident, 5.0,
+        |h| vec![Material::new("cooler_cover", count(h, GapPlace::CoolerGrille))],
+        &[Warning::REOPEN_COOLER];
+    DOOR_SWEEP: "door_sweep", DoorBottom, Resident, 7.0,
+        |h| vec![Material::new("door_sweep_36in", count(h, GapPlace::DoorBottom))], &[];
+    DOOR_STRIP: "door_strip", DoorSide, Resident, 7.0,
+        |h| vec![Material::new("door_strip_kit_17ft", feet(h, GapPlace::DoorSide) / 17.0)], &[];
+    PIPE_HOLES: "pipe_holes", PipeHole, AbleAdult, 12.0,
+        |h| vec![
+            Material::new("hardware_cloth_piece", count(h, GapPlace::PipeHole)),
+            Material::new("caulk", tubes(h, GapPlace::PipeHole)),
+        ], &[];
+    MARRIAGE_LINE: "marriage_line", MarriageLine, AbleAdult, 12.0,
+        |h| vec![
+            Material::new("backer_rod_20ft", feet(h, GapPlace::MarriageLine) / 20.0),
+            Material::new("caulk", tubes(h, GapPlace::MarriageLine)),
+        ], &[];
+    FAN_HOUSING: "fan_housing", BathFanHousing, AbleAdult, 10.0,
+        |_| vec![Material::new("foil_tape_roll", 1.0)], &[];
+    ACCESS_PANEL: "access_panel", AccessPanel, Resident, 7.0,
+        |h| vec![Material::new("gasket_tape_17ft", feet(h, GapPlace::AccessPanel) / 17.0)], &[];
+    CEILING_JOINT: "ceiling_joint", CeilingJoint, Resident, 10.0,
+        |h| vec![Material::new("caulk", tubes(h, GapPlace::CeilingJoint))],
+        &[Warning::MOISTURE_FIRST];
+    CASING: "casing", Casing, Resident, 10.0,
+        |h| vec![Material::new("caulk", tubes(h, GapPlace::Casing))], &[];
+    WINDOW_SASH: "window_sash", WindowSash, Resident, 5.0,
+        |h| vec![Material::new("window_strip_17ft", feet(h, GapPlace::WindowSash) / 17.0)],
+        &[Warning::EGRESS_WINDOW];
+    OUTLET_PLATES: "outlet_plates", OutletPlate, Resident, 10.0,
+        |h| vec![Material::new("outlet_gasket", count(h, GapPlace::OutletPlate))],
+        &[Warning::HOT_WIRE];
+    ELSEWHERE: "elsewhere", Elsewhere, Resident, 8.0,
+        |h| vec![Material::new("caulk", tubes(h, GapPlace::Elsewhere))], &[];
+}

@@ -1,0 +1,183 @@
+//! What was found, in words and figures: the tap, each gap, the cable, the filter, the fan.
+
+use super::shown::{Scale, Shown};
+use super::{Phrase, energy};
+use crate::air::ventilation;
+use crate::balance::UseKey;
+use crate::ducts::bag;
+use crate::home::{FanEnd, Fuel, Home, People};
+use crate::hot_water::{BurnTime, Person, WordedTime, burn_time, thermometer_error};
+use crate::sources::{Confidence, Figure, air};
+use crate::uncertainty::Ranges;
+use crate::units::{in_fahrenheit, volume_rate::cfm};
+use uom::si::f64::{Time, VolumeRate};
+use uom::si::time::{day, second};
+use uom::si::volume_rate::cubic_meter_per_second;
+
+/// Something that was found.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Finding {
+    /// What it is about.
+    pub item: &'static str,
+    /// What it says.
+    pub text: Phrase,
+    /// The figure behind it.
+    pub figure: Option<Shown>,
+}
+
+pub(super) fn findings(home: &Home, ranges: &Ranges) -> Vec<Finding> {
+    let mut all = tap(home);
+    all.extend(gaps(home, ranges));
+    all.extend(cable(ranges));
+    all.extend(filter(home));
+    all.extend(bath_fan(home));
+    all.extend(fresh_air(home));
+    all.extend(already_good(home));
+    all
+}
+
+/// Whose burn time is told: an adult's, and that of everyone who burns faster and lives here.
+fn whose(people: &People) -> Vec<Person> {
+    [
+        (Some(true), Person::Adult),
+        (people.child_under_5, Person::Child),
+        (people.age_65_or_more, Person::OlderAdult),
+        (people.cannot_feel_or_move, Person::CannotFeelOrMove),
+    ]
+    .into_iter()
+    .filter_map(|(lives_here, person)| (lives_here == Some(true)).then_some(person))
+    .collect()
+}
+
+fn tap(home: &Home) -> Vec<Finding> {
+    let Some(tap) = home.water_heater.tap else { return vec![] };
+    let error = thermometer_error(home.water_heater.thermometer_checked == Some(true));
+    let reading = in_fahrenheit(tap).round();
+    let mut all: Vec<Finding> = whose(&home.people)
+        .into_iter()
+        .filter_map(|person| Some(burn(reading, person, &burn_time(tap, error, person).ok()?)))
+        .collect();
+    if reading < 110.0 {
+        all.push(plain("tap", Phrase::new("finding.tap_cool").with("tap", reading)));
+    }
+    all
+}
+
+fn burn(reading: f64, person: Person, time: &BurnTime) -> Finding {
+    let scale = Scale {
+        unit: "s",
+        si_unit: "s",
+        shown: |t: Time| t.get::<second>(),
+        si: |t| t.get::<second>(),
+    };
+    let words = |key: &'static str, n: u32| Phrase::new(key).with("n", n);
+    let told = match WordedTime::rounded_down(time.low) {
+        WordedTime::UnderSeconds(n) => words("time.under_seconds", n),
+        WordedTime::AboutSeconds(n) => words("time.about_seconds", n),
+        WordedTime::AboutMinutes(n) => words("time.about_minutes", n),
+        WordedTime::AboutHours(n) => words("time.about_hours", n),
+        WordedTime::OverHours(n) => words("time.over_hours", n),
+    };
+    let key = if time.time_protects { "finding.burn" } else { "finding.burn_no_time" };
+    let who = Phrase::new(match person {
+        Person::Adult => "person.adult",
+        Person::Child => "person.child",
+        Person::OlderAdult => "person.older_adult",
+        Person::CannotFeelOrMove => "person.cannot_feel_or_move",
+    });
+    let text = Phrase::new(key).with("tap", reading).with("who", who).with("time", told);
+    let figure = time.time.as_ref().map(|figure| {
+        let paths = ["water_heater.tap_f", "water_heater.thermometer_checked", "people"];
+        Shown::new(&figure.clone().from_inputs(paths), &scale)
+    });
+    Finding { item: "tap", text, figure }
+}
+
+fn gaps(home: &Home, ranges: &Ranges) -> Vec<Finding> {
+    let told = |(i, gap): (usize, &crate::home::Gap)| {
+        let amount = ranges.uses.get(&UseKey::Gap(i))?;
+        let figure = energy::a_year(&amount.energy, home.heating.fuel);
+        let text = Phrase::new("finding.gap")
+            .with("place", super::uses::gap_name(gap))
+            .with("energy", figure.text.clone());
+        Some(Finding { item: "gap", text, figure: Some(figure) })
+    };
+    home.gaps.iter().enumerate().filter_map(told).collect()
+}
+
+fn cable(ranges: &Ranges) -> Option<Finding> {
+    let amount = ranges.uses.get(&UseKey::HeatCable)?;
+    let figure = energy::a_year(&amount.energy, Some(Fuel::Electricity));
+    let text = Phrase::new("finding.heat_cable").with("energy", figure.text.clone());
+    Some(Finding { item: "heat_cable", text, figure: Some(figure) })
+}
+
+fn filter(home: &Home) -> Option<Finding> {
+    let days = home.filter.in_use?.get::<day>();
+    Some(plain("filter", Phrase::new("finding.filter_age").with("days", days.round())))
+}
+
+fn bath_fan(home: &Home) -> Vec<Finding> {
+    let mut all = vec![];
+    let fan = &home.bath_fan;
+    if let Some(flow) = fan.emptying.and_then(|t| bag::flow(t, bag::Direction::Emptying)) {
+        let shown = air_flow(&flow.flow.from_inputs(["bath_fan.bag_emptied_s"]));
+        let text = Phrase::new("finding.bath_fan").with("flow", shown.text.clone());
+        all.push(Finding { item: "bath_fan", text, figure: Some(shown) });
+    }
+    match fan.ends {
+        Some(FanEnd::RoofCavity) => {
+            all.push(plain("bath_fan", Phrase::new("finding.fan_roof_cavity")));
+        }
+        Some(FanEnd::UnderHome) => {
+            all.push(plain("bath_fan", Phrase::new("finding.fan_under_home")));
+        }
+        Some(FanEnd::Outdoors) | None => {}
+    }
+    all
+}
+
+fn fresh_air(home: &Home) -> Option<Finding> {
+    let (floor, bedrooms) = (home.building.floor()?, home.building.bedrooms?);
+    let paths = ["home.width_ft", "home.length_ft", "home.bedrooms_count"];
+    let need = Figure::exact(
+        ventilation::need(floor, bedrooms),
+        Confidence::Measured,
+        &[&air::HANDBOOK_2021_CH17],
+    );
+    let shown = air_flow(&need.from_inputs(paths));
+    let text = Phrase::new("finding.fresh_air").with("flow", shown.text.clone());
+    Some(Finding { item: "fresh_air", text, figure: Some(shown) })
+}
+
+fn air_flow(figure: &Figure<VolumeRate>) -> Shown {
+    let scale = Scale {
+        unit: "cfm",
+        si_unit: "m3/s",
+        shown: |q: VolumeRate| q.get::<cfm>(),
+        si: |q| q.get::<cubic_meter_per_second>(),
+    };
+    Shown::new(figure, &scale)
+}
+
+/// At most two things that are well: people need to hear that too.
+fn already_good(home: &Home) -> Vec<Finding> {
+    use crate::home::{AirOpenings, Alarm, FilterLook};
+    let tap = home.water_heater.tap.map(in_fahrenheit);
+    [
+        (home.first_look.co_alarm == Some(Alarm::Working), "good.co_alarm"),
+        (tap.is_some_and(|f| (115.0..=122.5).contains(&f)), "good.tap"),
+        (home.water_heater.openings == Some(AirOpenings::Open), "good.openings"),
+        (home.filter.look == Some(FilterLook::Bright), "good.filter"),
+        (home.first_look.smoke_alarm == Some(Alarm::Working), "good.smoke_alarm"),
+    ]
+    .into_iter()
+    .filter(|(well, _)| *well)
+    .take(2)
+    .map(|(_, key)| plain("good", Phrase::new(key)))
+    .collect()
+}
+
+fn plain(item: &'static str, text: Phrase) -> Finding {
+    Finding { item, text, figure: None }
+}

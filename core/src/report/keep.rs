@@ -1,0 +1,20 @@
+//! What not to touch in this home.
+
+use super::Phrase;
+use crate::home::Home;
+
+pub(super) fn do_not_touch(home: &Home) -> Vec<Phrase> {
+    let mut names = vec![];
+    if home.burner_may_need_air() {
+        names.extend(["burner_openings", "closet_gaps", "flue"]);
+    }
+    if home.something_burns() != Some(false) {
+        names.push("gas_lines");
+    }
+    names.push("relief_valve");
+    if home.cable.as_ref().is_none_or(|cable| cable.present) {
+        names.push("heat_cable");
+    }
+    names.extend(["outlet_boxes", "escape_windows", "weep_holes"]);
+    names.into_iter().map(|name| Phrase::new(format!("keep.{name}"))).collect()
+}

@@ -1,0 +1,44 @@
+//! What has to be known to read the plan rightly.
+
+use super::Phrase;
+use crate::climate::Place;
+use crate::home::Home;
+use crate::plan::Plan;
+use crate::safety;
+
+pub(super) fn notes(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<Phrase> {
+    let mut all = vec![Phrase::new("note.education")];
+    match place {
+        None => all.push(Phrase::new("note.no_zip")),
+        Some(place) if place.by_area => all.push(Phrase::new("note.zip_by_area")),
+        Some(_) => {}
+    }
+    if safety::hides_jobs(&plan.stops) {
+        all.push(Phrase::new("note.jobs_hidden"));
+    } else if safety::hides_savings(&plan.stops) {
+        all.push(Phrase::new("note.savings_hidden"));
+    }
+    if let Some(why) = plan.no_tightening.filter(|_| !home.gaps.is_empty()) {
+        all.push(Phrase::new(format!("note.no_tightening_{}", why.word())));
+    }
+    if home.gaps.iter().any(|gap| home.may_feed_a_burner(gap)) {
+        all.push(Phrase::new("note.burner_gap"));
+    }
+    if !home.gaps.is_empty() && home.heating.fuel.is_none() {
+        all.push(Phrase::new("note.no_fuel"));
+    }
+    if !home.gaps.is_empty() {
+        all.push(Phrase::new("note.heating_only"));
+    }
+    if plan.little_left && plan.firsts.is_empty() && knows_something(home) {
+        all.push(super::dangers::warning(crate::repairs::Warning::SMALL_POTENTIAL));
+    }
+    all
+}
+
+/// Whether enough was seen to say that little is left.
+fn knows_something(home: &Home) -> bool {
+    home.water_heater.tap.is_some()
+        && home.filter.look.is_some()
+        && home.first_look.smoke_alarm.is_some()
+}

@@ -1,0 +1,107 @@
+//! What to be reminded of, and when.
+
+use super::Phrase;
+use crate::climate::Place;
+use crate::freeze::FrostFree;
+use crate::home::{CableControl, Home};
+use crate::plan::Plan;
+use jiff::civil::{Date, date};
+use jiff::{Span, ToSpan};
+
+/// How often a reminder comes back.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Every {
+    /// Each month.
+    Month,
+    /// Each year.
+    Year,
+}
+
+/// Something to be reminded of.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Reminder {
+    /// Stable name; its words stand under `reminder.<name>.title` and `.detail`.
+    pub name: &'static str,
+    /// The first time.
+    pub date: Date,
+    /// How often it comes back.
+    pub every: Option<Every>,
+    /// Days before the date on which the alarm sounds.
+    pub alarm_days_before: u16,
+    /// Days after the date on which it sounds again.
+    pub second_alarm_days_after: Option<u16>,
+}
+
+impl Reminder {
+    fn new(name: &'static str, date: Date, every: Option<Every>) -> Self {
+        Self { name, date, every, alarm_days_before: 0, second_alarm_days_after: None }
+    }
+
+    /// What stands in the calendar: nothing personal, nothing of health.
+    #[must_use]
+    pub fn title(&self) -> Phrase {
+        Phrase::new(format!("reminder.{}.title", self.name))
+    }
+
+    /// What to do then.
+    #[must_use]
+    pub fn detail(&self) -> Phrase {
+        Phrase::new(format!("reminder.{}.detail", self.name))
+    }
+}
+
+/// Every reminder of a plan, in order of time.
+pub(super) fn reminders(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<Reminder> {
+    let today = home.today;
+    let has = |id| {
+        plan.mends.iter().chain(&plan.firsts).chain(&plan.later).any(|step| step.repair.id == id)
+    };
+    let mut all = vec![
+        Reminder::new("filter", after(today, 30.days()), Some(Every::Month)),
+        Reminder::new("alarms", after(today, 14.days()), Some(Every::Month)),
+        Reminder::new("walk_again", next(today, date(today.year(), 9, 15)), Some(Every::Year)),
+    ];
+    if has("turn_down") || has("mixing_valve") {
+        all.push(Reminder::new("tap_tomorrow", after(today, 1.day()), None));
+        all.push(Reminder::new("tap_month", after(today, 1.month()), None));
+    }
+    if has("cooler_cover") {
+        all.push(Reminder::new("cooler", next(today, date(today.year(), 5, 1)), Some(Every::Year)));
+    }
+    all.extend(cable(home, place));
+    all.sort_by_key(|reminder| (reminder.date, reminder.name));
+    all
+}
+
+/// The cable goes in two weeks before frost is likely, with a second alarm a week later; it comes
+/// out only where a person switches it.
+fn cable(home: &Home, place: Option<&Place>) -> Vec<Reminder> {
+    let Some(cable) = home.cable.as_ref().filter(|cable| cable.present) else { return vec![] };
+    let Some(days) = place.and_then(|place| FrostFree::of(&place.station)) else { return vec![] };
+    let on = |day: u16| next(home.today, day_of_year(home.today.year(), day));
+    let mut plug_in = Reminder::new("cable_in", on(days.plug_in_day()), Some(Every::Year));
+    plug_in.second_alarm_days_after = Some(7);
+    let mut all = vec![plug_in];
+    let by_hand = matches!(cable.control, Some(CableControl::Seasonal) | None);
+    let today = home.today.day_of_year().unsigned_abs();
+    if by_hand && (today > days.plug_in_day() || today < days.from) {
+        all.push(Reminder::new("cable_now", after(home.today, 1.day()), None));
+    }
+    if by_hand {
+        all.push(Reminder::new("cable_out", on(days.from), Some(Every::Year)));
+    }
+    all
+}
+
+fn after(today: Date, span: Span) -> Date {
+    today.saturating_add(span)
+}
+
+/// The day itself, or a year later when it has passed.
+fn next(today: Date, day: Date) -> Date {
+    if day > today { day } else { after(day, 1.year()) }
+}
+
+fn day_of_year(year: i16, day: u16) -> Date {
+    after(date(year, 1, 1), i32::from(day - 1).days())
+}

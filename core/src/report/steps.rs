@@ -1,0 +1,97 @@
+//! Steps of a plan in words and figures.
+
+use super::shown::Shown;
+use super::{Phrase, dangers, energy};
+use crate::home::{Fuel, Home};
+use crate::money::Dollars;
+use crate::plan::Proposal;
+use crate::repairs::{Changes, Material, Order, Warning, Who};
+use crate::sources::Figure;
+use crate::uncertainty::Amount;
+
+/// One step, with all that a person needs to take it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Step {
+    /// Name of the repair.
+    pub id: &'static str,
+    /// What to do.
+    pub text: Phrase,
+    /// Why.
+    pub why: Phrase,
+    /// By when.
+    pub when: Phrase,
+    /// Who may do it.
+    pub who: Who,
+    /// What it costs.
+    pub cost: Shown,
+    /// Dollars saved in a year.
+    pub saving: Option<Shown>,
+    /// Energy saved in a year.
+    pub saving_energy: Option<Shown>,
+    /// How long it takes to earn its cost.
+    pub payback: Option<Phrase>,
+    /// Warnings that go with it.
+    pub cautions: Vec<(Warning, Phrase)>,
+    /// What to buy.
+    pub materials: Vec<Material>,
+}
+
+pub(super) fn step(home: &Home, proposal: &Proposal, saved: Option<&Amount>) -> Step {
+    let repair = proposal.repair;
+    let before = &proposal.before;
+    let cost = repair.cost(before);
+    let dollars = saved.and_then(|amount| amount.dollars.as_ref());
+    let fuel = match repair.changes {
+        Changes::Cable => Some(Fuel::Electricity),
+        _ => home.heating.fuel,
+    };
+    Step {
+        id: repair.id,
+        text: Phrase::new(format!("step.{}.do", repair.id)),
+        why: Phrase::new(format!("step.{}.why", repair.id)),
+        when: when((repair.order)(before)),
+        who: (repair.who)(before),
+        payback: saved.map(|_| payback(&cost, dollars)),
+        cost: Shown::dollars(&cost),
+        saving: dollars.map(Shown::dollars_a_year),
+        saving_energy: saved.map(|amount| energy::a_year(&amount.energy, fuel)),
+        cautions: (repair.cautions)(before).into_iter().map(|c| (c, dangers::warning(c))).collect(),
+        materials: (repair.materials)(before),
+    }
+}
+
+fn when(order: Order) -> Phrase {
+    Phrase::new(match order {
+        Order::LifeSafety => "when.today",
+        Order::Airflow => "when.this_week",
+        _ => "when.this_month",
+    })
+}
+
+/// Months or years until the savings have paid the cost, from the best to the worst case.
+fn payback(cost: &Figure<Dollars>, saved: Option<&Figure<Dollars>>) -> Phrase {
+    let Some(saved) = saved else { return Phrase::new("payback.no_price") };
+    if cost.high.0 <= 0.0 {
+        return Phrase::new("payback.free");
+    }
+    if saved.best.0 <= 0.0 {
+        return Phrase::new("payback.never");
+    }
+    let fast = cost.low.0 / saved.high.0;
+    let slow = cost.high.0 / saved.low.0.max(0.01);
+    let range = |key: &'static str, low: f64, high: f64| {
+        Phrase::new(key).with("low", low.round().max(1.0)).with("high", high.round().max(1.0))
+    };
+    match (fast, slow) {
+        (_, slow) if slow < 1.0 => Phrase::new("payback.under_a_year"),
+        (fast, _) if fast > 30.0 => Phrase::new("payback.over_years").with("low", 30.0),
+        (fast, slow) if slow > 30.0 => {
+            Phrase::new("payback.perhaps_never").with("low", fast.ceil())
+        }
+        (fast, slow) if slow < 2.0 => range("payback.months", fast * 12.0, slow * 12.0),
+        (fast, slow) if fast.round() >= slow.round() => {
+            Phrase::new("payback.about_years").with("value", slow.round())
+        }
+        (fast, slow) => range("payback.years", fast, slow),
+    }
+}

@@ -1,0 +1,54 @@
+//! What takes energy in a year, the largest first.
+
+use super::shown::Shown;
+use super::{Phrase, energy};
+use crate::balance::UseKey;
+use crate::home::{Fuel, Gap, Home, Spoken as _};
+use crate::uncertainty::Ranges;
+
+/// One use of energy.
+#[derive(Debug, Clone, PartialEq)]
+pub struct UseLine {
+    /// Stable name.
+    pub key: String,
+    /// What people call it.
+    pub name: Phrase,
+    /// Energy in a year.
+    pub energy: Shown,
+    /// Dollars in a year, where the price is known.
+    pub cost: Option<Shown>,
+}
+
+pub(super) fn uses(home: &Home, ranges: &Ranges) -> Vec<UseLine> {
+    let mut lines: Vec<UseLine> = ranges
+        .uses
+        .iter()
+        .map(|(key, amount)| {
+            let (name, label, fuel) = match key {
+                UseKey::Gap(i) => (format!("gap.{i}"), gap_name(&home.gaps[*i]), home.heating.fuel),
+                UseKey::HeatCable => (
+                    "heat_cable".to_owned(),
+                    Phrase::new("use.heat_cable"),
+                    Some(Fuel::Electricity),
+                ),
+            };
+            UseLine {
+                key: name,
+                name: label,
+                energy: energy::a_year(&amount.energy, fuel),
+                cost: amount.dollars.as_ref().map(Shown::dollars_a_year),
+            }
+        })
+        .collect();
+    lines.sort_by(|a, b| b.energy.si[0].total_cmp(&a.energy.si[0]));
+    lines
+}
+
+/// What a gap is called: the person's own word for it, or its place.
+pub(super) fn gap_name(gap: &Gap) -> Phrase {
+    let place = Phrase::new(format!("gap_place.{}", gap.place.word()));
+    match &gap.label {
+        Some(label) => Phrase::new("use.gap_labelled").with("label", label.as_str()),
+        None => Phrase::new("use.gap").with("place", place),
+    }
+}

@@ -1,0 +1,33 @@
+//! Burners and the air they need.
+
+use super::{Kind, Lines, Stop, Warning};
+use crate::home::{AirOpenings, Home};
+
+pub(super) fn soot(home: &Home, _: &Lines) -> Option<Stop> {
+    [home.heating.soot, home.water_heater.soot].contains(&Some(true)).then(|| {
+        Stop::new("soot", Warning::GAS_PRO, Kind::Off)
+            .meanwhile(&["burner_off", "co_alarm_tonight"])
+            .taking_away()
+    })
+}
+
+/// Openings under half open are *off*; under three quarters they are cleared this week.
+pub(super) fn openings_blocked(home: &Home, _: &Lines) -> Option<Stop> {
+    const STOP: Stop =
+        Stop::new("openings_blocked", Warning::DO_NOT_SEAL_COMBUSTION_AIR, Kind::Soon)
+            .meanwhile(&["clear_openings", "closet_pipes_cold"]);
+    match home.water_heater.openings.filter(|_| home.burner_may_need_air())? {
+        AirOpenings::Open => None,
+        AirOpenings::Partly => Some(STOP),
+        AirOpenings::Blocked => Some(
+            Stop { kind: Kind::Off, ..STOP }
+                .meanwhile(&[
+                    "burner_off",
+                    "clear_openings",
+                    "closet_pipes_cold",
+                    "co_alarm_tonight",
+                ])
+                .taking_away(),
+        ),
+    }
+}

@@ -1,0 +1,27 @@
+//! Hot taps and overheating tanks.
+
+use super::lines::reaches;
+use super::{Kind, Lines, Stop, Warning};
+use crate::home::{Home, Relief};
+
+const UNTIL_MENDED: &[&str] = &["cold_first", "infant_bath", "child_never_alone"];
+
+pub(super) fn tank_danger(home: &Home, lines: &Lines) -> Option<Stop> {
+    let heater = &home.water_heater;
+    let over = heater.tap.is_some_and(|tap| reaches(tap, lines.hot_tank));
+    let relief = matches!(heater.relief, Some(Relief::Running | Relief::Missing | Relief::Plugged));
+    (over || relief || heater.steam_or_rumbling == Some(true)).then(|| {
+        Stop::new("tank_danger", Warning::TANK_DANGER, Kind::Off)
+            .meanwhile(UNTIL_MENDED)
+            .taking_away()
+    })
+}
+
+pub(super) fn hot_tap(home: &Home, lines: &Lines) -> Option<Stop> {
+    let tap = home.water_heater.tap?;
+    let frail = home.people.burn_faster();
+    let line = if frail { lines.hot_tap_frail } else { lines.hot_tap_anyone };
+    let warning = if frail { Warning::SCALD_CHILD } else { Warning::SCALD };
+    (reaches(tap, line) && !reaches(tap, lines.hot_tank))
+        .then(|| Stop::new("hot_tap", warning, Kind::Today).meanwhile(UNTIL_MENDED))
+}

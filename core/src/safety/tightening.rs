@@ -1,0 +1,45 @@
+//! When gaps stay open for now.
+
+use super::{Kind, Stop};
+use crate::home::{Alarm, Cooling, GroundBelow, Home};
+
+/// Why no gap is closed for now.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum NoTightening {
+    /// Someone has to leave, or something is switched off.
+    StopOpen,
+    /// A burner may draw room air and no carbon monoxide alarm is known to work.
+    AlarmFirst,
+    /// Hot and humid, cooled, and the ground below is bare or nobody looked.
+    MoistureFirst,
+}
+
+impl NoTightening {
+    /// Stable word for programs and words.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::StopOpen => "stop_open",
+            Self::AlarmFirst => "alarm_first",
+            Self::MoistureFirst => "moisture_first",
+        }
+    }
+}
+
+/// Whether gaps may be closed now.
+///
+/// # Errors
+///
+/// Why they stay open for now.
+pub fn may_tighten(home: &Home, stops: &[Stop], hot_humid: bool) -> Result<(), NoTightening> {
+    let cooled = !matches!(home.building.cooling, Some(Cooling::None | Cooling::Evaporative));
+    if stops.iter().any(|stop| stop.kind <= Kind::Off) {
+        Err(NoTightening::StopOpen)
+    } else if home.burner_may_need_air() && home.first_look.co_alarm != Some(Alarm::Working) {
+        Err(NoTightening::AlarmFirst)
+    } else if hot_humid && cooled && home.building.ground_below != Some(GroundBelow::Covered) {
+        Err(NoTightening::MoistureFirst)
+    } else {
+        Ok(())
+    }
+}

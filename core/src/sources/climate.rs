@@ -1,0 +1,77 @@
+//! Where the climate tables and the series method come from.
+//!
+//! Wherever a table or a figure made from them is shown, this line stands with it:
+//!
+//! > Climate: typical meteorological years TMY3, credit DOE/NREL/ALLIANCE; U.S. Climate Normals
+//! > 1991–2020, NOAA National Centers for Environmental Information; ZIP areas and counties, U.S.
+//! > Census Bureau; climate zones by county, U.S. Department of Energy. Changed: averaged, adjusted
+//! > and rounded. No endorsement by any of them.
+//!
+//! The full notices are in `core/data/climate/NOTICE`.
+
+use super::{Obtained, Source};
+
+/// Typical years: wind, dew point, day-to-day deviation, cold percentiles.
+pub const TYPICAL_YEARS: Source = Source {
+    key: "nrel-2008-tmy3",
+    cite: "Wilcox and Marion, Users Manual for TMY3 Data Sets (2008), NREL/TP-581-43156; \
+           credit DOE/NREL/ALLIANCE",
+    place: "hourly files of 1,020 stations; 920 without spikes are used",
+    obtained: Obtained::Computed("monthly averages of the hourly files"),
+};
+
+/// Mean daily maximum and minimum, freeze dates.
+pub const NORMALS: Source = Source {
+    key: "noaa-1991-2020-normals",
+    cite: "U.S. Climate Normals 1991–2020, NOAA National Centers for Environmental Information",
+    place: "monthly maximum and minimum; median last and first 32 °F",
+    obtained: Obtained::Quoted,
+};
+
+/// Positions of ZIP areas.
+pub const ZIP_AREAS: Source = Source {
+    key: "census-2021-gazetteer",
+    cite: "U.S. Census Bureau, Gazetteer Files (2021)",
+    place: "ZIP Code Tabulation Areas",
+    obtained: Obtained::Quoted,
+};
+
+/// Counties of ZIP areas.
+pub const ZIP_COUNTIES: Source = Source {
+    key: "census-2010-counties",
+    cite: "U.S. Census Bureau, ZIP Code Tabulation Area Relationship Files (2010)",
+    place: "ZIP area to county",
+    obtained: Obtained::Quoted,
+};
+
+/// Climate zones of counties; 2012 edition of the energy code.
+pub const ZONES: Source = Source {
+    key: "doe-county-zones",
+    cite: "U.S. Department of Energy, climate zones by county",
+    place: "county list; Alaska, Hawaii and islands from memory",
+    obtained: Obtained::Quoted,
+};
+
+/// The method that makes hours from monthly numbers, and its shape constants.
+pub const SERIES: Source = Source {
+    key: "series-2026-method",
+    cite: "The series method, fitted to the typical years of 909 stations of the lower 48 states",
+    place: "daily swing, plateau at freezing, wind by the hour, dew point",
+    obtained: Obtained::Computed("comparison with the hourly files"),
+};
+
+/// The fixed weather of the year that the method runs through.
+pub const SEQUENCE: Source = Source {
+    key: "series-2026-sequence",
+    cite: "One fixed year of day-to-day weather, the same for every place",
+    place: "core/data/climate/sequence.csv",
+    obtained: Obtained::Computed("two chains mapped by rank onto normal quantiles"),
+};
+
+/// How far the coldest night of an ordinary year lies below the typical year's 99.6 %.
+pub const COLDEST_NIGHT: Source = Source {
+    key: "series-2026-coldest-night",
+    cite: "A rule for the coldest night of an ordinary year",
+    place: "the 99.6 % temperature of the typical year less 6 °F, give or take 4 °F",
+    obtained: Obtained::FromMemory,
+};

@@ -1,0 +1,117 @@
+//! One draw: a home in which everything unknown is given a value.
+
+use crate::freeze::CableSeen;
+use crate::home::{CableControl, Fuel, Gap, HeatCable, Home, Shelter};
+use crate::sources::{Figure, Source};
+use crate::units::fahrenheit;
+use uom::si::f64::{Length, Ratio};
+use uom::si::length::inch;
+use uom::si::ratio::ratio;
+
+/// Which end of what is possible is drawn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Draw {
+    /// Everything on the side of less energy.
+    Low,
+    /// As read, and what is usual for the rest.
+    Best,
+    /// Everything on the side of more energy.
+    High,
+}
+
+impl Draw {
+    /// All draws of a first range.
+    pub const ALL: [Self; 3] = [Self::Low, Self::Best, Self::High];
+
+    fn pick<T>(self, low: T, best: T, high: T) -> T {
+        match self {
+            Self::Low => low,
+            Self::Best => best,
+            Self::High => high,
+        }
+    }
+
+    fn end<Q: Copy>(self, figure: &Figure<Q>) -> Q {
+        self.pick(figure.low, figure.best, figure.high)
+    }
+
+    fn ratio(self, low: f64, best: f64, high: f64) -> Ratio {
+        Ratio::new::<ratio>(self.pick(low, best, high))
+    }
+}
+
+/// A tape is read to a sixteenth of an inch either way.
+const TAPE_IN: f64 = 1.0 / 16.0;
+/// A gap that was seen is at least a hair wide.
+const HAIR_IN: f64 = 0.01;
+
+/// Sources of the ranges drawn from.
+pub(super) const SOURCES: &[&Source] = &[&crate::sources::trade::DRAWN_RANGES];
+
+/// A home drawn at one end of what it could be.
+#[must_use]
+pub fn draw(home: &Home, draw: Draw) -> Home {
+    let mut drawn = home.clone();
+    let building = &mut drawn.building;
+    building.setpoint.get_or_insert(fahrenheit(draw.pick(65.0, 68.0, 72.0)));
+    building.shelter.get_or_insert(draw.pick(
+        Shelter::NeighboursClose,
+        Shelter::NeighboursApart,
+        Shelter::HomesAcrossRoad,
+    ));
+    // The average error of the model, as the handbook states it.
+    building.infiltration_factor.get_or_insert(draw.ratio(0.6, 1.0, 1.4));
+    let heating = &mut drawn.heating;
+    heating.efficiency = heating.efficiency.or(heating.fuel.map(|fuel| efficiency(fuel, draw)));
+    drawn.gaps = home.gaps.iter().map(|gap| drawn_gap(gap, draw)).collect();
+    drawn.cable = home.cable.as_ref().map(|cable| drawn_cable(cable, draw));
+    drawn
+}
+
+/// Less efficient is more energy.
+fn efficiency(fuel: Fuel, draw: Draw) -> Ratio {
+    match fuel {
+        Fuel::Electricity => draw.ratio(1.0, 1.0, 1.0),
+        Fuel::HeatPump => draw.ratio(2.8, 2.2, 1.6),
+        Fuel::NaturalGas | Fuel::Propane => draw.ratio(0.92, 0.78, 0.70),
+        Fuel::FuelOil | Fuel::Kerosene => draw.ratio(0.84, 0.76, 0.68),
+        Fuel::Wood => draw.ratio(0.75, 0.65, 0.50),
+    }
+}
+
+fn drawn_gap(gap: &Gap, draw: Draw) -> Gap {
+    let read = gap.width.get::<inch>();
+    let width = draw.pick((read - TAPE_IN).max(HAIR_IN.min(read)), read, read + TAPE_IN);
+    Gap {
+        width: Length::new::<inch>(width),
+        next_skin: gap.next_skin.or(Some(draw.ratio(0.5, 1.0, 10.0))),
+        seal_leaves: gap.seal_leaves.or(match draw {
+            Draw::Low => Some(Ratio::new::<ratio>(0.5)),
+            Draw::Best => None,
+            Draw::High => Some(Ratio::new::<ratio>(0.05)),
+        }),
+        ..gap.clone()
+    }
+}
+
+fn tag(cable: &HeatCable, draw: Draw) -> Ratio {
+    if cable.power.is_some() { draw.ratio(0.9, 1.0, 1.1) } else { Ratio::new::<ratio>(1.0) }
+}
+
+/// The cable with its least, usual or most; a control that nobody saw is drawn as well.
+fn drawn_cable(cable: &HeatCable, draw: Draw) -> HeatCable {
+    let Some(seen) = CableSeen::of(cable) else { return cable.clone() };
+    HeatCable {
+        length: Some(draw.end(&seen.length)),
+        // A tag is kept to within a tenth, by cable and by voltage.
+        power: Some(draw.end(&seen.power) * tag(cable, draw)),
+        pipe_outside: Some(draw.end(&seen.pipe_outside)),
+        insulation: Some(draw.end(&seen.insulation)),
+        control: cable.control.or(Some(draw.pick(
+            CableControl::Thermostat,
+            CableControl::Thermostat,
+            CableControl::AlwaysOn,
+        ))),
+        ..cable.clone()
+    }
+}

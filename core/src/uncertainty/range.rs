@@ -1,0 +1,98 @@
+//! Ranges of a plan and of the uses of a year, from the draws of a home.
+
+use super::draw::SOURCES;
+use super::{Draw, draw};
+use crate::balance::{self, Assessment, UseKey, Weather};
+use crate::home::Home;
+use crate::money::Dollars;
+use crate::plan::{Plan, Proposal, Saving};
+use crate::repairs::Changes;
+use crate::sources::{Figure, Source};
+use std::collections::BTreeMap;
+use uom::si::f64::Energy;
+
+/// An amount of energy and what it costs.
+#[derive(Debug, Clone)]
+pub struct Amount {
+    /// Energy bought in a year.
+    pub energy: Figure<Energy>,
+    /// Dollars in a year, where the price is known.
+    pub dollars: Option<Figure<Dollars>>,
+}
+
+/// Ranges of everything that a plan shows.
+#[derive(Debug, Clone, Default)]
+pub struct Ranges {
+    /// What each use takes in a year.
+    pub uses: BTreeMap<UseKey, Amount>,
+    /// What each repair of the plan saves in a year, by its name.
+    pub savings: BTreeMap<&'static str, Amount>,
+}
+
+/// Assesses each draw of a home, walks it through the plan, and keeps the ends.
+#[must_use]
+pub fn ranges(home: &Home, weather: &Weather<'_>, plan: &Plan) -> Ranges {
+    let draws = Draw::ALL.map(|end| draw(home, end));
+    let years = draws.clone().map(|home| balance::assess(&home, weather));
+    let mut found = Ranges { uses: uses(home, &years), ..Ranges::default() };
+    let steps: Vec<&Proposal> = plan.mends.iter().chain(&plan.firsts).chain(&plan.later).collect();
+    let walks = draws.map(|home| savings(home, weather, &steps));
+    for (i, step) in steps.iter().enumerate() {
+        let three = [walks[0][i], walks[1][i], walks[2][i]];
+        let inputs = match step.repair.changes {
+            Changes::Gaps(place) => balance::gap_inputs(home, |_, gap| gap.place == place),
+            Changes::Cable => balance::cable_inputs(home),
+            Changes::Safety => continue,
+        };
+        found.savings.insert(step.repair.id, amount(&three, inputs));
+    }
+    found
+}
+
+fn uses(home: &Home, years: &[Assessment; 3]) -> BTreeMap<UseKey, Amount> {
+    let of = |year: &Assessment, key| {
+        year.uses
+            .iter()
+            .find(|one| one.key == key)
+            .map(|one| Saving { energy: one.bought, dollars: one.cost })
+    };
+    years[1]
+        .uses
+        .iter()
+        .filter_map(|one| {
+            let three = [of(&years[0], one.key)?, of(&years[1], one.key)?, of(&years[2], one.key)?];
+            Some((one.key, amount(&three, balance::use_inputs(home, one.key))))
+        })
+        .collect()
+}
+
+/// What each step saves on one draw; nothing where that draw has no need of it.
+fn savings(mut home: Home, weather: &Weather<'_>, steps: &[&Proposal]) -> Vec<Saving> {
+    let mut before = balance::assess(&home, weather);
+    steps
+        .iter()
+        .map(|step| {
+            if let Some(after) = (step.repair.apply)(&home) {
+                home = after;
+            }
+            let after = balance::assess(&home, weather);
+            let saving = Saving::between(&before, &after);
+            before = after;
+            saving
+        })
+        .collect()
+}
+
+fn amount(three: &[Saving; 3], inputs: balance::Inputs) -> Amount {
+    let sources: Vec<&'static Source> = inputs.sources.iter().chain(SOURCES).copied().collect();
+    let figure = |confidence| (confidence, sources.as_slice());
+    let (confidence, sources) = figure(inputs.confidence);
+    let [low, best, high] = three;
+    let energy = Figure::exact(best.energy, confidence, sources)
+        .between(low.energy, high.energy)
+        .from_inputs(inputs.fields.clone());
+    let dollars = low.dollars.zip(best.dollars).zip(high.dollars).map(|((low, best), high)| {
+        Figure::exact(best, confidence, sources).between(low, high).from_inputs(inputs.fields)
+    });
+    Amount { energy, dollars }
+}

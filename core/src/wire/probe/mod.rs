@@ -1,0 +1,110 @@
+//! Questions to one model at a time, in SI units, so that anything can check or use the models
+//! without Rust.
+//!
+//! Each question is a file: its fields, its answer, and the call of the model between them.
+
+mod bag_flow;
+mod burn_time;
+mod cable_year;
+mod climate;
+mod gap;
+mod infiltration;
+mod later;
+mod moist_air;
+mod question;
+mod ventilation_need;
+mod worth;
+
+pub use question::{Gives, Question};
+
+use super::check::check;
+use super::tree::Tree;
+use crate::climate::Atlas;
+use crate::error::{FieldError, Reason};
+use question::Model;
+use serde_json::Value;
+
+/// Every question, by name.
+pub const QUESTIONS: [Question; 15] = [
+    bag_flow::QUESTION,
+    burn_time::QUESTION,
+    cable_year::QUESTION,
+    later::CEILING_LEAK,
+    climate::QUESTION,
+    later::DUCT_DELIVERY,
+    later::FREEZE_TIME,
+    gap::QUESTION,
+    infiltration::QUESTION,
+    later::MAINS_WATER,
+    moist_air::QUESTION,
+    later::PIPE_LOSS,
+    ventilation_need::QUESTION,
+    later::WINDOW_U,
+    worth::QUESTION,
+];
+
+const NAMES: [&str; QUESTIONS.len()] = {
+    let mut names = [""; QUESTIONS.len()];
+    let mut at = 0;
+    while at < names.len() {
+        names[at] = QUESTIONS[at].name;
+        at += 1;
+    }
+    names
+};
+
+/// Answers a question that names itself in its field `ask`.
+///
+/// ```
+/// # #[cfg(feature = "atlas")] {
+/// use winterseam::climate::Atlas;
+/// use winterseam::wire::{Tree, ask};
+///
+/// let question = r#"{"ask": "ventilation_need", "floor_area_m2": 86, "bedrooms": 2}"#;
+/// let answer = ask(&Tree::from_json(question).unwrap(), Atlas::embedded()).unwrap();
+/// assert!(answer["flow_m3_s"].as_f64().unwrap() > 0.023);
+/// # }
+/// ```
+///
+/// # Errors
+///
+/// Everything that is wrong with the question.
+pub fn ask(question: &Tree, atlas: &Atlas) -> Result<Value, Vec<FieldError>> {
+    let Tree::Map(fields) = question else { return refuse("", not_a("map", question)) };
+    let mut fields = fields.clone();
+    match fields.remove("ask").unwrap_or_default() {
+        Tree::Text(name) => ask_for(&name, &Tree::Map(fields), Some(atlas)),
+        Tree::Null => refuse("ask", Reason::Missing),
+        other => refuse("ask", not_a("text", &other)),
+    }
+}
+
+/// Answers the question of a name. Most need no climate.
+///
+/// # Errors
+///
+/// Everything that is wrong with the question; that it needs a climate and there is none.
+pub fn ask_for(name: &str, fields: &Tree, atlas: Option<&Atlas>) -> Result<Value, Vec<FieldError>> {
+    let Some(question) = QUESTIONS.iter().find(|question| question.name == name) else {
+        let got = super::path::shortened(name);
+        return refuse("ask", Reason::NotOneOf { got, allowed: &NAMES });
+    };
+    let problems = check(fields, &question.fields);
+    match (question.model, atlas) {
+        (Model::Later, _) => refuse("ask", Reason::NotYet),
+        _ if !problems.is_empty() => Err(problems),
+        (Model::Sure(model), _) => Ok(model(fields)),
+        (Model::Plain(model), _) => model(fields),
+        (Model::Placed(model), Some(atlas)) => model(fields, atlas),
+        (Model::Placed(_), None) => refuse("", Reason::NoClimate),
+    }
+}
+
+fn not_a(want: &'static str, got: &Tree) -> Reason {
+    Reason::WrongType { want, got: got.shown() }
+}
+
+/// One error.
+fn refuse<T>(path: &str, reason: Reason) -> Result<T, Vec<FieldError>> {
+    Err(vec![FieldError::at(path, reason)])
+}

@@ -1,0 +1,112 @@
+//! Fields that are right on their own and cannot be true together.
+//!
+//! Looks only at fields of the right kind; the check has named the others already.
+
+use crate::bounds::{Bounds, walk};
+use crate::error::{FieldError, Reason};
+use crate::home::Spoken;
+use crate::home::{Building, Fuel, PriceUnit};
+use crate::wire::check::date;
+use crate::wire::tree::Tree;
+
+/// Every pair of fields that contradict each other.
+pub(super) fn contradictions(request: &Tree) -> Vec<FieldError> {
+    let mut problems = vec![];
+    problems.extend(built_after_today(request));
+    problems.extend(year_of_walk(request));
+    problems.extend(price(request.get("heating")));
+    problems.extend(cable(request.get("heat_cable")));
+    problems
+}
+
+fn contradicts(path: impl Into<String>, other: &'static str) -> FieldError {
+    FieldError::at(path, Reason::Contradicts { other })
+}
+
+#[expect(clippy::cast_possible_truncation, reason = "`as` saturates, and the range is checked")]
+fn built_after_today(request: &Tree) -> Option<FieldError> {
+    let today = date(request.get("today").text()?)?;
+    let year = request.get("home").get("year_built").number()?;
+    let later = !Building::could_be_built_in(year as i16, today) && walk::YEAR_BUILT.allow(year);
+    later.then(|| contradicts("home.year_built", "today"))
+}
+
+fn year_of_walk(request: &Tree) -> Option<FieldError> {
+    let got = f64::from(date(request.get("today").text()?)?.year());
+    let reason = Reason::OutOfRange { got, allowed: &walk::TODAY_YEAR };
+    (!walk::TODAY_YEAR.allow(got)).then(|| FieldError::at("today", reason))
+}
+
+/// What a price must be given with, sold by, and lie between.
+fn price(heating: &Tree) -> Vec<FieldError> {
+    let per = heating.get("price_per").text().and_then(PriceUnit::of_word);
+    let fuel = heating.get("fuel").text().and_then(Fuel::of_word);
+    let mut problems = one_without_other(heating, "heating", ("price_usd", "price_per"));
+    if let (Some(fuel), Some(per)) = (fuel, per)
+        && !sold_by(fuel).contains(&per)
+    {
+        problems.push(contradicts("heating.price_per", "heating.fuel"));
+    }
+    if let (Some(got), Some(per)) = (heating.get("price_usd").number(), per)
+        && walk::PRICE.allow(got)
+        && !price_bounds(per).allow(got)
+    {
+        let reason = Reason::OutOfRange { got, allowed: price_bounds(per) };
+        problems.push(FieldError::at("heating.price_usd", reason));
+    }
+    problems
+}
+
+/// The units that a fuel is sold by on a meter or a delivery slip; none for wood.
+fn sold_by(fuel: Fuel) -> &'static [PriceUnit] {
+    match fuel {
+        Fuel::Electricity | Fuel::HeatPump => &[PriceUnit::KilowattHour],
+        Fuel::NaturalGas => &[PriceUnit::Therm, PriceUnit::Ccf],
+        Fuel::Propane | Fuel::FuelOil | Fuel::Kerosene => &[PriceUnit::Gallon],
+        Fuel::Wood => &[],
+    }
+}
+
+fn price_bounds(per: PriceUnit) -> &'static Bounds {
+    match per {
+        PriceUnit::KilowattHour => &walk::PRICE_KWH,
+        PriceUnit::Therm => &walk::PRICE_THERM,
+        PriceUnit::Ccf => &walk::PRICE_CCF,
+        PriceUnit::Gallon => &walk::PRICE_GALLON,
+    }
+}
+
+/// What is said of a cable: nothing when there is none, and that there is one when anything is.
+fn cable(cable: &Tree) -> Vec<FieldError> {
+    let Tree::Map(fields) = cable else { return vec![] };
+    let said = |(key, value): &(&String, &Tree)| *key != "present" && value.is_seen();
+    let mut problems = one_without_other(cable, "heat_cable", ("on_day", "off_day"));
+    match cable.get("present") {
+        Tree::Bool(false) => problems.extend(
+            fields
+                .iter()
+                .filter(said)
+                .filter(|(key, _)| super::fields::is_of_cable(key))
+                .map(|(key, _)| contradicts(format!("heat_cable.{key}"), "heat_cable.present")),
+        ),
+        Tree::Null if fields.iter().any(|field| said(&field)) => {
+            problems.push(FieldError::at("heat_cable.present", Reason::Missing));
+        }
+        _ => {}
+    }
+    problems
+}
+
+/// The field that is missing of two that mean something only together.
+fn one_without_other(
+    map: &Tree,
+    of: &str,
+    (one, other): (&'static str, &'static str),
+) -> Vec<FieldError> {
+    let missing = match (map.get(one).is_seen(), map.get(other).is_seen()) {
+        (true, false) => other,
+        (false, true) => one,
+        _ => return vec![],
+    };
+    vec![FieldError::at(format!("{of}.{missing}"), Reason::Missing)]
+}

@@ -1,0 +1,152 @@
+//! Every field of a request: kind, range, words. The names carry their unit.
+
+use crate::bounds::walk;
+use crate::home::Spoken;
+use crate::home::{
+    AirOpenings, Alarm, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace, GroundBelow,
+    HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure,
+};
+use crate::wire::shape::{Field, Shape};
+
+use Shape::{Date, Flag, List, Map, Number, Text, Whole, Word, Zip};
+
+/// More gaps than a person measures in a day.
+const MOST_GAPS: usize = 200;
+/// A name that fits one line on a small screen, twice over.
+const MOST_LABEL: usize = 80;
+
+/// A request.
+pub const REQUEST: Shape = Map(&[
+    Field::needed("today", Date, "Day of the walk; there is no clock inside."),
+    Field::seen("home", Map(HOME), "The building and where it stands."),
+    Field::seen("people", Map(PEOPLE), "Who lives there, as far as it changes the advice."),
+    Field::seen("first_look", Map(FIRST_LOOK), "What is looked for before anything is touched."),
+    Field::seen("heating", Map(HEATING), "The main heating."),
+    Field::seen(
+        "electricity_usd_per_kwh",
+        Number(&walk::PRICE_KWH),
+        "Price of electricity, as the bill says.",
+    )
+    .called("electricity_price"),
+    Field::seen("furnace_filter", Map(FILTER), "The furnace filter."),
+    Field::seen("water_heater", Map(WATER_HEATER), "The water heater and its tap."),
+    Field::seen("bath_fan", Map(BATH_FAN), "The bath fan and the bag held over it."),
+    Field::seen(
+        "gaps",
+        List { of: &Map(GAP), max: MOST_GAPS, each: "gap" },
+        "Gaps measured with a tape.",
+    ),
+    Field::seen("heat_cable", Map(HEAT_CABLE), "The heat cable on the water pipe."),
+]);
+
+const HOME: &[Field] = &[
+    Field::seen("zip", Zip, "Five digits."),
+    Field::seen("sections", Word(Sections::WORDS), "How many sections it came in."),
+    Field::seen("width_ft", Number(&walk::HOME_WIDTH), "Width of the whole home."),
+    Field::seen("length_ft", Number(&walk::HOME_LENGTH), "Length without the hitch."),
+    Field::seen("year_built", Whole(&walk::YEAR_BUILT), "Year on the data plate."),
+    Field::seen("bedrooms_count", Whole(&walk::BEDROOMS), "Rooms meant for sleeping."),
+    Field::seen("shelter", Word(Shelter::WORDS), "What breaks the wind, from open to close."),
+    Field::seen("setpoint_f", Number(&walk::SETPOINT), "What the thermostat is set to in winter."),
+    Field::seen("indoors_f", Number(&walk::INDOORS), "What the thermometer indoors shows today."),
+    Field::seen("cooling", Word(Cooling::WORDS), "How it is cooled."),
+    Field::seen("ground_below", Word(GroundBelow::WORDS), "What lies on the ground below it."),
+    Field::seen("tenure", Word(Tenure::WORDS), "Who owns home and lot."),
+];
+
+const PEOPLE: &[Field] = &[
+    Field::seen("child_under_5", Flag, "A child under five."),
+    Field::seen("age_65_or_more", Flag, "Someone of 65 or more."),
+    Field::seen("cannot_feel_or_move", Flag, "Someone who cannot pull away from hot water."),
+    Field::seen("lung_or_immune", Flag, "Chronic lung disease or a weak immune system."),
+    Field::seen("oxygen", Flag, "Oxygen in use."),
+    Field::seen("medical_machine", Flag, "Another medical machine that needs power."),
+];
+
+const FIRST_LOOK: &[Field] = &[
+    Field::seen("gas_smell", Flag, "Smell of gas."),
+    Field::seen("symptoms", Flag, "Headache, dizziness or sickness that lifts outdoors."),
+    Field::seen("co_alarm", Word(Alarm::WORDS), "The carbon monoxide alarm."),
+    Field::seen("smoke_alarm", Word(Alarm::WORDS), "The smoke alarm that works best."),
+    Field::seen("flame_indoors", Flag, "A grill, stove, generator or heater for outdoors, inside."),
+    Field::seen("oven_for_heat", Flag, "The oven used for warmth."),
+    Field::seen("hot_wiring", Flag, "A hot, buzzing or scorched outlet, plug or cord."),
+    Field::seen("metal_tingles", Flag, "Metal or taps that tingle."),
+    Field::seen("water_below", Flag, "Water below the home where cords or cables are live."),
+    Field::seen("ways_out", Flag, "Each sleeping room has a second way out."),
+    Field::seen("tap_dry", Flag, "A tap that is dry now."),
+    Field::seen("heat_holds", Flag, "The main heat can hold the home warm."),
+];
+
+const HEATING: &[Field] = &[
+    Field::seen("fuel", Word(Fuel::WORDS), "What it burns or draws."),
+    Field::seen("price_usd", Number(&walk::PRICE), "Price of one unit; goes with price_per."),
+    Field::seen("price_per", Word(PriceUnit::WORDS), "The unit on the bill; goes with price_usd."),
+    Field::seen("sealed_label_seen", Flag, "The label that says sealed combustion was seen."),
+    Field::seen("soot", Flag, "Soot, scorch, roll-out, a loose flue or a yellow flame.")
+        .called("heating_soot"),
+];
+
+const FILTER: &[Field] = &[
+    Field::seen("in_use_days", Number(&walk::FILTER_IN_USE), "Time since it was put in."),
+    Field::seen("look", Word(FilterLook::WORDS), "How it looks against a flashlight.")
+        .called("filter_look"),
+];
+
+const WATER_HEATER: &[Field] = &[
+    Field::seen("kind", Word(HeaterKind::WORDS), "What makes the hot water.")
+        .called("water_heater_kind"),
+    Field::seen("place", Word(HeaterPlace::WORDS), "Where the tank stands.")
+        .called("water_heater_place"),
+    Field::seen("tap_f", Number(&walk::TAP), "The hottest reading at a tap."),
+    Field::seen("thermometer_checked", Flag, "The thermometer showed 32 °F in ice water."),
+    Field::seen("mixing_valve", Flag, "A mixing valve sits behind the tank."),
+    Field::seen("openings", Word(AirOpenings::WORDS), "Openings that bring air to its burner."),
+    Field::seen("soot", Flag, "Soot, scorch or melted plastic at the top.")
+        .called("water_heater_soot"),
+    Field::seen("steam_or_rumbling", Flag, "Steam at the tap, or rumbling."),
+    Field::seen("relief", Word(Relief::WORDS), "The relief valve and its pipe."),
+];
+
+const BATH_FAN: &[Field] = &[
+    Field::seen("bag_emptied_s", Number(&walk::BAG), "Time in which the fan emptied the bag."),
+    Field::seen("ends", Word(FanEnd::WORDS), "Where its air goes.").called("fan_ends"),
+];
+
+const GAP: &[Field] = &[
+    Field::needed("place", Word(GapPlace::WORDS), "Where it is.").called("gap_place"),
+    Field::seen("label", Text { max: MOST_LABEL }, "What the person calls it.").called("gap_label"),
+    Field::needed("length_in", Number(&walk::GAP_LENGTH), "Along the gap."),
+    Field::needed("width_in", Number(&walk::GAP_WIDTH), "The opening seen."),
+    Field::seen("depth_in", Number(&walk::GAP_DEPTH), "The way the air travels through it."),
+    Field::seen("bends_count", Whole(&walk::BENDS), "Corners on that way."),
+    Field::seen("leads_to", Word(LeadsTo::WORDS), "What lies behind it."),
+];
+
+const HEAT_CABLE: &[Field] = &[
+    Field::seen("present", Flag, "Someone looked, and there is one. Goes with the rest.")
+        .called("cable_present"),
+    Field::seen("length_ft", Number(&walk::CABLE_LENGTH), "Its length."),
+    Field::seen("power_w_per_ft", Number(&walk::CABLE_POWER), "Heat, as its tag says."),
+    Field::seen("control", Word(CableControl::WORDS), "What switches it.").called("cable_control"),
+    Field::seen("on_day", Whole(&walk::DAY), "First day with power; goes with off_day.")
+        .called("cable_on_day"),
+    Field::seen("off_day", Whole(&walk::DAY), "Last day with power; goes with on_day.")
+        .called("cable_off_day"),
+    Field::seen("pipe_outside_in", Number(&walk::PIPE_OUTSIDE), "Outside diameter of the pipe."),
+    Field::seen("insulation_in", Number(&walk::INSULATION), "Insulation on the pipe; 0 is bare."),
+    Field::seen("damaged", Flag, "Cracked, charred, bare or melted; a hot plug or sparks.")
+        .called("cable_damaged"),
+    Field::seen("wet", Flag, "Cable or plug is wet.").called("cable_wet"),
+    Field::seen("uncertified", Flag, "No mark of a test laboratory.").called("cable_uncertified"),
+    Field::seen("under_foam", Flag, "Under foam or vinyl.").called("cable_under_foam"),
+    Field::seen("lapped", Flag, "Laid over itself.").called("cable_lapped"),
+    Field::seen("ground_fault_outlet", Flag, "Plugged into an outlet with a ground-fault switch."),
+    Field::seen("thermostat_proved", Flag, "Its thermostat was seen to switch with an ice pack."),
+    Field::seen("someone_plugs_in", Flag, "Somebody is sure to plug it in in autumn."),
+];
+
+/// Whether a field is one that says something of a heat cable.
+pub(super) fn is_of_cable(key: &str) -> bool {
+    HEAT_CABLE.iter().any(|field| field.key == key)
+}

@@ -1,0 +1,174 @@
+//! From a checked tree to a typed home: nothing can fail here any more. What is absent stays
+//! unknown.
+
+use crate::home::{
+    BathFan, Building, CableSigns, Filter, FirstLook, FuelPrice, Gap, HeatCable, Heating, Home,
+    People, Season, WaterHeater,
+};
+use crate::money::Dollars;
+use crate::units::{fahrenheit, linear_power_density::watt_per_foot};
+use crate::wire::tree::Tree;
+use jiff::civil::Date;
+use uom::si::f64::{Length, LinearPowerDensity, ThermodynamicTemperature, Time};
+use uom::si::length::{foot, inch};
+use uom::si::time::{day, second};
+
+/// Values of a checked map, by the unit that its field names carry.
+impl Tree {
+    fn feet(&self, key: &str) -> Option<Length> {
+        self.get(key).number().map(Length::new::<foot>)
+    }
+
+    fn inches(&self, key: &str) -> Option<Length> {
+        self.get(key).number().map(Length::new::<inch>)
+    }
+
+    fn fahrenheit(&self, key: &str) -> Option<ThermodynamicTemperature> {
+        self.get(key).number().map(fahrenheit)
+    }
+
+    fn dollars(&self, key: &str) -> Option<Dollars> {
+        self.get(key).number().map(Dollars)
+    }
+
+    fn yes(&self, key: &str) -> Option<bool> {
+        self.get(key).flag()
+    }
+}
+
+pub(super) fn home(request: &Tree, today: Date) -> Home {
+    Home {
+        today,
+        building: building(request.get("home")),
+        people: people(request.get("people")),
+        first_look: first_look(request.get("first_look")),
+        heating: heating(request.get("heating")),
+        electricity_price: request.dollars("electricity_usd_per_kwh"),
+        filter: filter(request.get("furnace_filter")),
+        water_heater: water_heater(request.get("water_heater")),
+        bath_fan: bath_fan(request.get("bath_fan")),
+        gaps: request.get("gaps").entries().iter().filter_map(gap).collect(),
+        cable: cable(request.get("heat_cable")),
+    }
+}
+
+fn building(home: &Tree) -> Building {
+    Building {
+        zip: home.get("zip").text().map(str::to_owned),
+        sections: home.choice("sections"),
+        width: home.feet("width_ft"),
+        length: home.feet("length_ft"),
+        year_built: home.whole("year_built"),
+        bedrooms: home.whole("bedrooms_count"),
+        shelter: home.choice("shelter"),
+        infiltration_factor: None,
+        setpoint: home.fahrenheit("setpoint_f"),
+        indoors: home.fahrenheit("indoors_f"),
+        cooling: home.choice("cooling"),
+        ground_below: home.choice("ground_below"),
+        tenure: home.choice("tenure"),
+    }
+}
+
+fn people(people: &Tree) -> People {
+    People {
+        child_under_5: people.yes("child_under_5"),
+        age_65_or_more: people.yes("age_65_or_more"),
+        cannot_feel_or_move: people.yes("cannot_feel_or_move"),
+        lung_or_immune: people.yes("lung_or_immune"),
+        oxygen: people.yes("oxygen"),
+        medical_machine: people.yes("medical_machine"),
+    }
+}
+
+fn first_look(look: &Tree) -> FirstLook {
+    FirstLook {
+        gas_smell: look.yes("gas_smell"),
+        symptoms: look.yes("symptoms"),
+        co_alarm: look.choice("co_alarm"),
+        smoke_alarm: look.choice("smoke_alarm"),
+        flame_indoors: look.yes("flame_indoors"),
+        oven_for_heat: look.yes("oven_for_heat"),
+        hot_wiring: look.yes("hot_wiring"),
+        metal_tingles: look.yes("metal_tingles"),
+        water_below: look.yes("water_below"),
+        ways_out: look.yes("ways_out"),
+        tap_dry: look.yes("tap_dry"),
+        heat_holds: look.yes("heat_holds"),
+    }
+}
+
+fn heating(heating: &Tree) -> Heating {
+    let price = heating.dollars("price_usd").zip(heating.choice("price_per"));
+    Heating {
+        fuel: heating.choice("fuel"),
+        price: price.map(|(amount, per)| FuelPrice { amount, per }),
+        efficiency: None,
+        sealed_label_seen: heating.yes("sealed_label_seen"),
+        soot: heating.yes("soot"),
+    }
+}
+
+fn filter(filter: &Tree) -> Filter {
+    let in_use = filter.get("in_use_days").number().map(Time::new::<day>);
+    Filter { in_use, look: filter.choice("look") }
+}
+
+fn water_heater(heater: &Tree) -> WaterHeater {
+    WaterHeater {
+        kind: heater.choice("kind"),
+        place: heater.choice("place"),
+        tap: heater.fahrenheit("tap_f"),
+        thermometer_checked: heater.yes("thermometer_checked"),
+        mixing_valve: heater.yes("mixing_valve"),
+        openings: heater.choice("openings"),
+        soot: heater.yes("soot"),
+        steam_or_rumbling: heater.yes("steam_or_rumbling"),
+        relief: heater.choice("relief"),
+    }
+}
+
+fn bath_fan(fan: &Tree) -> BathFan {
+    let emptying = fan.get("bag_emptied_s").number().map(Time::new::<second>);
+    BathFan { emptying, ends: fan.choice("ends") }
+}
+
+/// Always a gap: the check has seen to the three fields that one must have.
+fn gap(gap: &Tree) -> Option<Gap> {
+    Some(Gap {
+        label: gap.get("label").text().filter(|label| !label.trim().is_empty()).map(str::to_owned),
+        depth: gap.inches("depth_in"),
+        bends: gap.whole("bends_count"),
+        leads_to: gap.choice("leads_to"),
+        ..Gap::measured(gap.choice("place")?, gap.inches("length_in")?, gap.inches("width_in")?)
+    })
+}
+
+/// `None` when nobody said whether there is one.
+fn cable(cable: &Tree) -> Option<HeatCable> {
+    let season = cable.whole("on_day").zip(cable.whole("off_day"));
+    let power = cable.get("power_w_per_ft").number();
+    Some(HeatCable {
+        present: cable.yes("present")?,
+        length: cable.feet("length_ft"),
+        power: power.map(LinearPowerDensity::new::<watt_per_foot>),
+        control: cable.choice("control"),
+        season: season.map(|(on_day, off_day)| Season { on_day, off_day }),
+        pipe_outside: cable.inches("pipe_outside_in"),
+        insulation: cable.inches("insulation_in"),
+        signs: signs(cable),
+        ground_fault_outlet: cable.yes("ground_fault_outlet"),
+        thermostat_proved: cable.yes("thermostat_proved"),
+        someone_plugs_in: cable.yes("someone_plugs_in"),
+    })
+}
+
+fn signs(cable: &Tree) -> CableSigns {
+    CableSigns {
+        damaged: cable.yes("damaged"),
+        wet: cable.yes("wet"),
+        uncertified: cable.yes("uncertified"),
+        under_foam: cable.yes("under_foam"),
+        lapped: cable.yes("lapped"),
+    }
+}

@@ -1,0 +1,17 @@
+//! What a spending is worth.
+
+#[cfg(feature = "peers")]
+mod numpy_financial;
+mod worked_examples;
+
+use uom::si::f64::Ratio;
+use winterseam::money::{Dollars, Spending, Worth, Years, worth};
+
+fn of(cost: f64, saving: f64, years: f64, rate: f64) -> Worth {
+    worth(&Spending {
+        cost: Dollars(cost),
+        saving_per_year: Dollars(saving),
+        life: Years(years),
+        real_rate: Ratio::from(rate),
+    })
+}

@@ -1,0 +1,57 @@
+//! One function for each question of the probe.
+
+use crate::give::{given, language};
+use crate::{place, read};
+use wasm_bindgen::JsValue;
+use wasm_bindgen::prelude::wasm_bindgen;
+use winterseam::wire::ask_for;
+
+#[wasm_bindgen(typescript_custom_section)]
+const TYPES: &str = r#"import type {
+  BagFlowAnswer, BagFlowQuestion, BurnTimeAnswer, BurnTimeQuestion, CableYearAnswer,
+  CableYearQuestion, ClimateAnswer, ClimateQuestion, GapAnswer, GapQuestion, InfiltrationAnswer,
+  InfiltrationQuestion, MoistAirAnswer, MoistAirQuestion, Phrase, VentilationNeedAnswer,
+  VentilationNeedQuestion, WorthAnswer, WorthQuestion,
+} from "../src/wire.js";
+"#;
+
+fn answer(name: &str, fields: JsValue, tag: Option<String>) -> Result<JsValue, JsValue> {
+    let language = language(tag)?;
+    let atlas = place::atlas();
+    let answer = read::tree(fields).and_then(|tree| ask_for(name, &tree, atlas.as_deref()));
+    given(answer, language)
+}
+
+macro_rules! questions {
+    ($($function:ident $name:literal $question:literal $answer:literal)+) => {$(
+        #[doc = concat!("Answers the question `", $name, "`, in SI units.")]
+        ///
+        /// # Errors
+        /// Everything that is wrong with the question, as an `Error` with `problems`.
+        #[wasm_bindgen(unchecked_return_type = $answer)]
+        pub fn $function(
+            #[wasm_bindgen(unchecked_param_type = $question)] question: JsValue,
+            tag: Option<String>,
+        ) -> Result<JsValue, JsValue> {
+            answer($name, question, tag)
+        }
+    )+};
+}
+
+questions! {
+    ask_bag_flow "bag_flow" "BagFlowQuestion" "BagFlowAnswer"
+    ask_burn_time "burn_time" "BurnTimeQuestion" "BurnTimeAnswer"
+    ask_cable_year "cable_year" "CableYearQuestion" "CableYearAnswer"
+    ask_ceiling_leak "ceiling_leak" "unknown" "never"
+    ask_climate "climate" "ClimateQuestion" "ClimateAnswer"
+    ask_duct_delivery "duct_delivery" "unknown" "never"
+    ask_freeze_time "freeze_time" "unknown" "never"
+    ask_gap "gap" "GapQuestion" "GapAnswer"
+    ask_infiltration "infiltration" "InfiltrationQuestion" "InfiltrationAnswer"
+    ask_mains_water "mains_water" "unknown" "never"
+    ask_moist_air "moist_air" "MoistAirQuestion" "MoistAirAnswer"
+    ask_pipe_loss "pipe_loss" "unknown" "never"
+    ask_ventilation_need "ventilation_need" "VentilationNeedQuestion" "VentilationNeedAnswer"
+    ask_window_u "window_u" "unknown" "never"
+    ask_worth "worth" "WorthQuestion" "WorthAnswer"
+}
