@@ -113,14 +113,14 @@ function readGaps(
     gaps.push(gap);
     reading.rows.push(row);
   }
-  if (gaps.length > 0) reading.request.gaps = gaps as NonNullable<Request["gaps"]>;
+  if (gaps.length > 0) reading.request.gaps = gaps;
 }
 
 /** Halves that mean nothing alone wait for their other half: a price and its unit, two days. */
 function pair({ request, troubles }: Reading, walk: Walk): void {
   const { heating, heat_cable: cable } = request;
   if (heating?.price_usd !== undefined) {
-    heating.price_per ??= SOLD_BY[walk.given("heating.fuel")] ?? null;
+    heating.price_per ??= SOLD_BY[walk.given("heating.fuel")];
     if (!heating.price_per)
       troubles.push({ path: "heating.price_per", label: "trouble.price_per" });
   }
