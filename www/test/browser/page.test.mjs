@@ -29,9 +29,9 @@ for (const [language, { locale, plan, firsts }] of Object.entries(SPEAKS)) {
     assert.ok(count >= 1 && count <= 3, `${count} firsts`);
     for (const step of await steps.all()) {
       assert.ok((await step.locator("h4").innerText()).length > 5);
-      assert.match(await step.locator(".ws-facts").innerText(), /\$\s?\d/);
+      assert.match(await step.locator(".ws-facts").innerText(), /\d/);
     }
-    assert.ok((await page.locator(".ws-bars > li").count()) > 2);
+    assert.ok((await page.locator(".ws-bars > li").count()) > 0);
     assert.deepEqual(log, { requests: [], complaints: [] });
     await context.close();
   });
