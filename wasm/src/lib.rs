@@ -3,6 +3,7 @@
 
 mod give;
 pub mod place;
+pub mod plan;
 pub mod questions;
 mod read;
 pub mod text;

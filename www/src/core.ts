@@ -2,7 +2,8 @@
 
 import init, * as wasm from "../pkg/winterseam.js";
 import type { Language } from "./labels/index.js";
-import type { Answer, Phrase, Problem, Request } from "./wire.js";
+import type { Written } from "./state/reading.js";
+import type { Answer, Phrase, Problem } from "./wire.js";
 
 /** The two files the core runs on: the module, and the climate of every ZIP code. */
 export interface CoreFiles {
@@ -21,10 +22,10 @@ export type Assessed = { answer: Answer } | { problems: Problem[] };
 
 /** What the page asks of the core. */
 export interface Core {
-  assess(request: Request, language: Language): Assessed;
+  assess(request: Written, language: Language): Assessed;
   words(phrase: Phrase, language: Language): string;
   measure(text: string, unit: string): Measured;
-  calendar(request: Request, language: Language): string;
+  calendar(request: Written, language: Language): string;
 }
 
 /** Starts the core. Rejects when the browser cannot run it. */
@@ -39,7 +40,7 @@ export async function startCore(files: CoreFiles): Promise<Core> {
   };
 }
 
-function assess(request: Request, language: Language): Assessed {
+function assess(request: Written, language: Language): Assessed {
   try {
     return { answer: wasm.assess(request as never, language) as unknown as Answer };
   } catch (thrown) {

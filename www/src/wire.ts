@@ -25,7 +25,7 @@ export interface Answer {
   /** What to buy for the stops and the firsts. */
   shopping: Material[];
   /** What the figures rest on. */
-  sources: SourceUsed[];
+  sources: SourceNote[];
   /** Dangers, the worst kind first. */
   stops: Stop[];
   /** Day of the walk. */
@@ -35,7 +35,7 @@ export interface Answer {
   /** Version of the library. */
   version: string;
   /** Warnings that no stop shows already. */
-  warnings: WarningText[];
+  warnings: Warning[];
 }
 
 export interface BagFlowAnswer {
@@ -273,8 +273,8 @@ export interface Reminder {
   date: string;
   /** What to do. */
   detail: Phrase;
-  /** How often it comes back: `month`, `year`, or once. */
-  every: string | null;
+  /** How often it comes back: `month`, `year`; null is once. */
+  repeat: string | null;
   /** Title in a calendar: nothing personal. */
   title: Phrase;
   /** Stable identity in a calendar. */
@@ -458,7 +458,7 @@ export interface Request {
 }
 
 /** What a figure rests on. */
-export interface SourceUsed {
+export interface SourceNote {
   /** Author, title, year, or the kind of document. */
   cite: string;
   /** Its key. */
@@ -472,7 +472,7 @@ export interface SourceUsed {
 /** One step of the plan. */
 export interface Step {
   /** Warnings that go with it. */
-  cautions: WarningText[];
+  cautions: Warning[];
   /** What it costs. */
   cost: Figure;
   /** Name of the repair. */
@@ -507,6 +507,8 @@ export interface Stop {
   kind: string;
   /** What to do until it is mended, in order. */
   meanwhile: Phrase[];
+  /** What mends it. */
+  mends: Step[];
   /** The warning. */
   text: Phrase;
 }
@@ -535,7 +537,7 @@ export interface VentilationNeedQuestion {
 }
 
 /** A warning of the core. */
-export interface WarningText {
+export interface Warning {
   /** Its code. */
   code: string;
   /** Its words. */

@@ -1,6 +1,7 @@
 // Builds dist/dev.html around the stand-in core, to look at the page without the real one.
 // With `--watch` it builds again after every change.
 
+import { createHash } from "node:crypto";
 import { readFile, writeFile } from "node:fs/promises";
 import { context } from "esbuild";
 
@@ -16,10 +17,12 @@ const fakeCore = {
 async function page(files) {
   const text = (end) => files.find(({ path }) => path.endsWith(end))?.text ?? "";
   const template = await readFile("index.html", "utf8");
+  const style = text(".css");
+  const script = text(".js").replaceAll("</script", "<\\/script");
   const filled = {
-    CSP: "default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; img-src data:",
-    STYLE: text(".css"),
-    SCRIPT: text(".js").replaceAll("</script", "<\\/script"),
+    CSP: `default-src 'none'; script-src ${hash(script)}; style-src ${hash(style)}; img-src data:`,
+    STYLE: style,
+    SCRIPT: script,
     // An empty file, deflated.
     WASM: "AwA=",
     CLIMATE: "AwA=",
@@ -27,6 +30,8 @@ async function page(files) {
   const html = template.replace(/\{\{(\w+)\}\}/g, (_, name) => filled[name]);
   await writeFile("dist/dev.html", html);
 }
+
+const hash = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
 
 const builder = await context({
   entryPoints: { page: "src/main.ts", style: "src/style/index.css" },

@@ -314,7 +314,6 @@ function base(request: Request): Omit<Answer, "stops" | "savings_hidden"> {
         title: say("Look at the furnace filter", "Revise el filtro de la calefacción"),
         detail: say("Hold it against a flashlight.", "Póngalo contra una linterna."),
         repeat: "FREQ=MONTHLY",
-        alarm_days_before: 1,
       },
     ],
     notes: [

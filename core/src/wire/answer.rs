@@ -71,7 +71,7 @@ pub struct Figure {
 /// A warning of the core.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(JsonSchema))]
-pub struct WarningText {
+pub struct Warning {
     /// Its code.
     pub code: String,
     /// Its words.
@@ -92,6 +92,8 @@ pub struct Stop {
     pub because: Phrase,
     /// What to do until it is mended, in order.
     pub meanwhile: Vec<Phrase>,
+    /// What mends it.
+    pub mends: Vec<Step>,
     /// The next twenty-four hours, where heat, gas, water or power is lost.
     pub card: Vec<Phrase>,
 }
@@ -131,7 +133,7 @@ pub struct Step {
     /// How long it takes to earn its cost.
     pub payback: Option<Phrase>,
     /// Warnings that go with it.
-    pub cautions: Vec<WarningText>,
+    pub cautions: Vec<Warning>,
     /// What to buy.
     pub materials: Vec<Material>,
 }
@@ -174,8 +176,8 @@ pub struct Reminder {
     pub title: Phrase,
     /// What to do.
     pub detail: Phrase,
-    /// How often it comes back: `month`, `year`, or once.
-    pub every: Option<String>,
+    /// How often it comes back: `month`, `year`; null is once.
+    pub repeat: Option<String>,
 }
 
 /// Where the climate comes from.
@@ -203,7 +205,7 @@ pub struct PlaceUsed {
 /// What a figure rests on.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "schema", derive(JsonSchema))]
-pub struct SourceUsed {
+pub struct SourceNote {
     /// Its key.
     pub key: String,
     /// Author, title, year, or the kind of document.
@@ -239,7 +241,7 @@ pub struct Answer {
     /// What not to touch.
     pub do_not_touch: Vec<Phrase>,
     /// Warnings that no stop shows already.
-    pub warnings: Vec<WarningText>,
+    pub warnings: Vec<Warning>,
     /// What takes energy, the largest first.
     pub uses: Vec<Use>,
     /// What to buy for the stops and the firsts.
@@ -249,7 +251,7 @@ pub struct Answer {
     /// What has to be known to read the plan rightly.
     pub notes: Vec<Phrase>,
     /// What the figures rest on.
-    pub sources: Vec<SourceUsed>,
+    pub sources: Vec<SourceNote>,
     /// Credit line of the climate tables.
     pub credit: Phrase,
 }
@@ -297,7 +299,7 @@ impl Answer {
             shopping: each(&report.shopping),
             reminders: each(&report.reminders),
             notes: each(&report.notes),
-            sources: report.sources.iter().map(|source| SourceUsed::from(*source)).collect(),
+            sources: report.sources.iter().map(|source| SourceNote::from(*source)).collect(),
             credit: Phrase::from(&report::Phrase::new("credit.climate")),
         }
     }
@@ -308,10 +310,8 @@ fn each<'a, A, B: From<&'a A>>(list: &'a [A]) -> Vec<B> {
     list.iter().map(B::from).collect()
 }
 
-fn warnings(list: &[(crate::repairs::Warning, report::Phrase)]) -> Vec<WarningText> {
-    list.iter()
-        .map(|(code, text)| WarningText { code: code.0.to_owned(), text: text.into() })
-        .collect()
+fn warnings(list: &[(crate::repairs::Warning, report::Phrase)]) -> Vec<Warning> {
+    list.iter().map(|(code, text)| Warning { code: code.0.to_owned(), text: text.into() }).collect()
 }
 
 fn place_used(zip: String, place: &Place) -> PlaceUsed {
@@ -371,6 +371,7 @@ impl From<&report::Danger> for Stop {
             text: (&danger.text).into(),
             because: (&danger.because).into(),
             meanwhile: each(&danger.meanwhile),
+            mends: each(&danger.mends),
             card: each(&danger.card),
         }
     }
@@ -434,12 +435,12 @@ impl From<&report::Reminder> for Reminder {
             date: reminder.date.to_string(),
             title: (&reminder.title()).into(),
             detail: (&reminder.detail()).into(),
-            every: reminder.every.map(|every| every.word().to_owned()),
+            repeat: reminder.every.map(|every| every.word().to_owned()),
         }
     }
 }
 
-impl From<&Source> for SourceUsed {
+impl From<&Source> for SourceNote {
     fn from(source: &Source) -> Self {
         Self {
             key: source.key.to_owned(),

@@ -19,8 +19,8 @@ mod spoken_out;
 mod tree;
 
 pub use answer::{
-    Answer, Figure, Finding, Material, Phrase, PhraseArg, PlaceUsed, Reminder, SourceUsed, Step,
-    Stop, Use, WarningText,
+    Answer, Figure, Finding, Material, Phrase, PhraseArg, PlaceUsed, Reminder, SourceNote, Step,
+    Stop, Use, Warning,
 };
 pub use assess::{assess, calendar};
 pub use measure::{Measured, measure};

@@ -14,8 +14,7 @@ pub fn made_schema() -> String {
     all.insert("Request".to_owned(), request_schema());
     all.insert("Answer".to_owned(), written::<super::Answer>());
     all.insert("Problem".to_owned(), written::<super::Problem>());
-    let text = serde_json::to_string_pretty(&Value::Object(all));
-    text.expect("schemas are plain data") + "\n"
+    format!("{:#}\n", Value::Object(all))
 }
 
 /// JSON Schema (2020-12) of a type as it is written: what may be null is still there.

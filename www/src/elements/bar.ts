@@ -21,6 +21,8 @@ export class WinterseamBar extends HTMLElement {
     const words = first ? this.words(first) : "";
     const stops = this.labels.count("bar.stops", answer.stops.length);
     const any = answer.stops.length > 0;
+    // Who must leave now must not need to press anything to read it.
+    this.classList.toggle("ws-bar-out", answer.stops[0]?.kind === "out");
     this.#button.replaceChildren(
       make("span", { class: any ? "ws-bar-stops ws-bar-any" : "ws-bar-stops" }, stops),
       make("span", { class: "ws-bar-first" }, words),

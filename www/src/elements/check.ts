@@ -50,7 +50,7 @@ export class WinterseamCheck extends HTMLElement {
     if (draft) this.#walk.restore(draft);
     this.#walk.addEventListener("change", () => this.#computeSoon());
     this.addEventListener("winterseam-left", () => this.#computeSoon());
-    this.addEventListener("winterseam-erased", () => this.#draw());
+    this.addEventListener("winterseam-erased", () => this.#erased());
     this.#draw(draft !== null);
   }
 
@@ -78,6 +78,11 @@ export class WinterseamCheck extends HTMLElement {
     });
     this.replaceChildren(this.#parts.root);
     this.#compute();
+  }
+
+  #erased(): void {
+    this.#draw(false);
+    this.#parts?.keep.erased();
   }
 
   #computeSoon(): void {
@@ -147,7 +152,7 @@ export class WinterseamCheck extends HTMLElement {
       { class: "ws-cannot-start", role: "alert" },
       labels.text("cannot_start"),
     );
-    const lines = this.querySelector(".ws-lines") ? [] : [safetyLines(labels)];
+    const lines = this.querySelector(".ws-lines") ? [] : [safetyLines(labels, "h2")];
     this.prepend(said, ...lines);
   }
 }

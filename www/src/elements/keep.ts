@@ -34,6 +34,12 @@ export class WinterseamKeep extends HTMLElement {
     if (this.keeping && !keepDraft(this.walk.keep())) this.#say("keep.refused");
   }
 
+  /** Says that everything is gone, and gives the focus a place to stand. */
+  erased(): void {
+    this.#say("keep.erased");
+    this.#box.focus();
+  }
+
   #chosen(): void {
     this.keeping = this.#box.checked;
     this.#say(this.keeping ? "keep.kept" : "keep.not_kept");

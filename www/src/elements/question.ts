@@ -4,6 +4,7 @@ import { button, make } from "../dom.js";
 import type { Labels } from "../labels/index.js";
 import type { Outcome } from "../state/outcome.js";
 import type { Trouble } from "../state/reading.js";
+import { today } from "../state/today.js";
 import type { Walk } from "../state/walk.js";
 import type { Question } from "../walk/questions.js";
 import { PARTS_OF_YEAR } from "../walk/season.js";
@@ -106,7 +107,7 @@ export class WinterseamQuestion extends HTMLElement {
     const shared = { id: this.path, "aria-describedby": this.#describedBy() };
     if (input.kind === "choice" || input.kind === "season") return this.#select(shared, given);
     const control = make("input", { ...shared, ...this.#typing(), autocomplete: "off" });
-    control.value = given;
+    control.value = input.kind === "date" && given === "" ? today() : given;
     return control;
   }
 

@@ -16,11 +16,11 @@ export const SAFETY_LINES = [
   "numbers",
 ] as const;
 
-export function safetyLines(labels: Labels): HTMLElement {
+export function safetyLines(labels: Labels, heading: "h2" | "h3"): HTMLElement {
   return make(
     "section",
     { class: "ws-lines", lang: labels.language, "aria-labelledby": "ws-lines-head" },
-    make("h2", { id: "ws-lines-head" }, labels.text("safety.head")),
+    make(heading, { id: "ws-lines-head" }, labels.text("safety.head")),
     list(SAFETY_LINES.map((line) => labels.text(`safety.${line}`))),
   );
 }

@@ -27,7 +27,7 @@ export class WinterseamTroubles extends HTMLElement {
       "section",
       { class: "ws-troubles", "aria-labelledby": "ws-troubles-head" },
       make(
-        "h3",
+        "h2",
         { id: "ws-troubles-head", tabindex: -1 },
         this.labels.count("troubles.head", troubles.length),
       ),

@@ -3,14 +3,14 @@
 
 import type { Core } from "../core.js";
 import type { Language } from "../labels/index.js";
-import type { Answer, Problem, Request } from "../wire.js";
-import { type Reading, readWalk, type Trouble } from "./reading.js";
+import type { Answer, Problem } from "../wire.js";
+import { type Reading, readWalk, type Trouble, type Written } from "./reading.js";
 import type { Walk } from "./walk.js";
 
 export interface Outcome {
   /** What the core said about the request that it accepted; `null` if it accepted none. */
   answer: Answer | null;
-  request: Request;
+  request: Written;
   troubles: Trouble[];
   numbers: Map<string, number>;
 }
@@ -54,7 +54,7 @@ function leaveOut(reading: Reading, problems: readonly Problem[], today: string)
   return takeOutGaps(reading, gaps) || taken;
 }
 
-function takeOut(request: Request, path: string, today: string): boolean {
+function takeOut(request: Written, path: string, today: string): boolean {
   if (path === "today") {
     const changed = request.today !== today;
     request.today = today;
@@ -70,6 +70,7 @@ function takeOut(request: Request, path: string, today: string): boolean {
 }
 
 function takeOutGaps(reading: Reading, gaps: ReadonlySet<number>): boolean {
+  if (gaps.size === 0) return false;
   const all = reading.request.gaps ?? [];
   const stays = (_: unknown, index: number) => !gaps.has(index);
   const left = all.filter(stays);

@@ -2,7 +2,6 @@
 
 import type { Core } from "../core.js";
 import { askedIn, GAP_QUESTIONS, type Question, SOLD_BY, STATIONS } from "../walk/questions.js";
-import type { Request } from "../wire.js";
 import type { Walk } from "./walk.js";
 
 /** A field that is not counted, and why: a label of the page, or a message of the core. */
@@ -13,9 +12,20 @@ export interface Trouble {
   message?: string;
 }
 
-/** A request made of everything that could be read. */
+type Part = Record<string, unknown>;
+
+/** A request in the making: whatever could be read, for the core to check. */
+export interface Written {
+  today: string;
+  gaps?: Part[];
+  heating?: Part;
+  heat_cable?: Part;
+  [part: string]: unknown;
+}
+
+/** What was made of a walk. */
 export interface Reading {
-  request: Request;
+  request: Written;
   troubles: Trouble[];
   /** Row on the page of each gap in the request; a gap without its two sizes is not in it. */
   rows: number[];
@@ -92,9 +102,9 @@ function readGaps(
   reading: Reading,
   read: (path: string, question: Question) => Value | null,
 ): void {
-  const gaps: Record<string, unknown>[] = [];
+  const gaps: Part[] = [];
   for (let row = 0; row < walk.gapCount; row += 1) {
-    const gap: Record<string, unknown> = { place: walk.given(`gaps.${row}.place`) };
+    const gap: Part = { place: walk.given(`gaps.${row}.place`) };
     for (const question of GAP_QUESTIONS) {
       const value = read(`gaps.${row}.${question.path}`, question);
       if (value !== null) gap[question.path] = value;
@@ -118,7 +128,7 @@ function pair({ request, troubles }: Reading, walk: Walk): void {
   if (cable) keepBoth(cable, "on_day", "off_day");
 }
 
-function keepBoth(part: Record<string, unknown>, one: string, other: string): void {
+function keepBoth(part: Part, one: string, other: string): void {
   if (part[one] !== undefined && part[other] !== undefined) return;
   delete part[one];
   delete part[other];

@@ -38,7 +38,7 @@ const METERED = ["natural_gas", "propane", "fuel_oil", "kerosene"];
 const QUICK_WIDTHS = ["1/16", "1/8", "1/4", "3/8", "1/2", "3/4"];
 
 /** Fuels that are sold by one unit only, so that nobody needs to be asked for it. */
-export const SOLD_BY: Record<string, string> = {
+export const SOLD_BY: Record<string, "gal"> = {
   propane: "gal",
   fuel_oil: "gal",
   kerosene: "gal",

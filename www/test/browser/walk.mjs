@@ -17,22 +17,30 @@ const FLAGS = [
 
 export const HOME = JSON.parse(await readFile(new URL("home.json", import.meta.url), "utf8"));
 
+/** Answers that open further questions. */
+const OPENERS = ["heating.fuel", "heat_cable.present", "heat_cable.control"];
+
 export const openBrowser = () =>
   chromium.launch({ executablePath: CHROMIUM, headless: true, args: FLAGS });
 
-/** Opens the page offline; `log` holds whatever it asked of the network or complained about. */
-export async function openPage(browser, { width = 390, height = 844, locale = "en-US" } = {}) {
+/**
+ * Opens the page offline; `log` holds whatever it asked of the network or complained about.
+ * `script` runs before the page's own; `ready` is what shows that the page stands.
+ */
+export async function openPage(browser, options = {}) {
+  const { width = 390, height = 844, script, ready = "#ws-plan-head", ...more } = options;
   const context = await browser.newContext({
     offline: true,
     viewport: { width, height },
-    locale,
-    acceptDownloads: true,
+    locale: "en-US",
+    ...more,
   });
   const page = await context.newPage();
+  if (script) await page.addInitScript(script);
   const log = { requests: [], complaints: [] };
   listen(page, log);
   await page.goto(PAGE.href);
-  await page.locator("winterseam-plan h2").waitFor({ state: "attached" });
+  await page.locator(ready).waitFor({ state: "attached" });
   return { context, page, log };
 }
 
@@ -55,7 +63,10 @@ export async function walkHome(page, home = HOME) {
   for (const station of ["start", "inside", "outside", "sit_down"]) {
     await goTo(page, station);
     if (station === "inside") for (const _ of gaps) await addGap(page);
-    for (const [path, value] of fields) await fillHere(page, path, value);
+    for (const [path, value] of fields) {
+      const filled = await fill(page, path, value);
+      if (filled && OPENERS.includes(path)) await settled(page);
+    }
   }
   await settled(page);
 }
@@ -68,16 +79,20 @@ export async function addGap(page) {
   await page.locator("winterseam-gaps > .ws-tools button").first().click();
 }
 
-/** Fills a field if it stands in the station shown; says whether it did. */
+/** Fills a field of the station shown and waits for the plan. */
 export async function fillHere(page, path, value) {
+  await fill(page, path, value);
+  await settled(page);
+}
+
+/** Fills a field if it stands in the station shown; says whether it did. */
+async function fill(page, path, value) {
   const field = page.locator(`[id="${path}"]`);
   if (!(await field.isVisible())) return false;
   const tag = await field.evaluate((element) => element.tagName);
   if (tag === "FIELDSET") await field.locator(`input[value="${value}"]`).check();
   else if (tag === "SELECT") await field.selectOption(String(value));
   else await field.fill(String(value));
-  // Further questions may open.
-  await settled(page);
   return true;
 }
 

@@ -1,7 +1,7 @@
 // The shorter parts of a plan: findings, what to look at, shopping, reminders, sources.
 
 import { list, make } from "../../dom.js";
-import type { Answer, Finding, Reminder, SourceNote } from "../../wire.js";
+import type { Answer, Finding, Reminder } from "../../wire.js";
 import { figureText, folded, materialList, part, phrases, type Speech } from "./speech.js";
 
 export function findingsPart(findings: readonly Finding[], speech: Speech): HTMLElement | null {
@@ -63,7 +63,7 @@ function reminderItem(reminder: Reminder, { labels, words }: Speech): HTMLElemen
   );
 }
 
-function sourceItem({ cite, place, obtained }: SourceNote): HTMLElement {
+function sourceItem({ cite, place, obtained }: Answer["sources"][number]): HTMLElement {
   const where = place ? `, ${place}` : "";
   return make("span", {}, `${cite}${where} `, make("span", { class: "ws-sure" }, `(${obtained})`));
 }

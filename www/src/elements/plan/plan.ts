@@ -74,7 +74,7 @@ export class WinterseamPlan extends HTMLElement {
       usesPart(answer.uses, speech),
       shoppingPart(answer, speech),
       remindersPart(answer, speech),
-      safetyLines(speech.labels),
+      safetyLines(speech.labels, "h3"),
       notesPart(answer, speech),
       sourcesPart(answer, speech),
       smallPrint(answer, speech),

@@ -2,7 +2,10 @@
 
 import { list, make } from "../../dom.js";
 import type { Labels } from "../../labels/index.js";
-import type { Figure, Material, Phrase, Warning } from "../../wire.js";
+import type { Answer, Figure, Phrase } from "../../wire.js";
+
+type Material = Answer["shopping"][number];
+type Warning = Answer["warnings"][number];
 
 export interface Speech {
   labels: Labels;

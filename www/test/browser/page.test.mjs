@@ -1,0 +1,209 @@
+// The built page, opened from file:// with the network off, walked as a person walks it.
+
+import assert from "node:assert/strict";
+import { readFile } from "node:fs/promises";
+import { after, before, test } from "node:test";
+import { fillHere, goTo, HOME, openBrowser, openPage, settled, toPlan, walkHome } from "./walk.mjs";
+
+let browser;
+before(async () => {
+  browser = await openBrowser();
+});
+after(() => browser.close());
+
+const SPEAKS = {
+  en: { locale: "en-US", plan: "The plan", firsts: "Do these first" },
+  es: { locale: "es-US", plan: "El plan", firsts: "Haga esto primero" },
+};
+
+for (const [language, { locale, plan, firsts }] of Object.entries(SPEAKS)) {
+  test(`the_demo_home_is_walked_in_${language}_and_its_plan_is_read_without_a_network`, async () => {
+    const { context, page, log } = await openPage(browser, { locale });
+    await walkHome(page);
+    await toPlan(page);
+    assert.equal(await page.locator("html").getAttribute("lang"), language);
+    assert.equal(await page.locator("#ws-plan-head").innerText(), plan);
+    assert.equal(await page.locator("#ws-plan-firsts").innerText(), firsts);
+    const steps = page.locator(".ws-part-firsts .ws-step");
+    const count = await steps.count();
+    assert.ok(count >= 1 && count <= 3, `${count} firsts`);
+    for (const step of await steps.all()) {
+      assert.ok((await step.locator("h4").innerText()).length > 5);
+      assert.match(await step.locator(".ws-facts").innerText(), /\d/);
+    }
+    assert.ok((await page.locator(".ws-bars > li").count()) > 0);
+    assert.deepEqual(log, { requests: [], complaints: [] });
+    await context.close();
+  });
+}
+
+test("the_plan_speaks_another_language_at_a_press_and_nothing_typed_is_lost", async () => {
+  const { context, page } = await openPage(browser, { width: 1280, height: 800 });
+  await walkHome(page);
+  const english = await page.locator(".ws-plan-body").innerText();
+  await page.locator(".ws-language[lang=es]").click();
+  await settled(page);
+  const spanish = await page.locator(".ws-plan-body").innerText();
+  assert.notEqual(spanish, english);
+  assert.equal(await page.locator("html").getAttribute("lang"), "es");
+  await goTo(page, "inside");
+  assert.equal(await page.locator('[id="gaps.0.width_in"]').inputValue(), "0.375");
+  await context.close();
+});
+
+test("the_calendar_is_downloaded_under_the_day_of_the_walk", async () => {
+  const { context, page, log } = await openPage(browser);
+  await walkHome(page);
+  await toPlan(page);
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.locator("#ws-calendar").click(),
+  ]);
+  assert.equal(download.suggestedFilename(), `winterseam-${HOME.today}.ics`);
+  const text = await readFile(await download.path(), "utf8");
+  assert.match(text, /^BEGIN:VCALENDAR\r\n/);
+  assert.match(text, /END:VCALENDAR\r\n$/);
+  assert.deepEqual(log, { requests: [], complaints: [] });
+  await context.close();
+});
+
+test("a_smell_of_gas_stops_everything_and_its_answer_brings_the_plan_back", async () => {
+  const { context, page } = await openPage(browser, { width: 1280, height: 800 });
+  await walkHome(page);
+  await goTo(page, "start");
+  await fillHere(page, "first_look.gas_smell", true);
+  const stop = page.locator(".ws-stop-out").first();
+  assert.match(await stop.innerText(), /STOP/);
+  assert.match(await stop.innerText(), /911/);
+  assert.equal(await page.locator(".ws-step").count(), 0);
+  assert.ok(await page.locator(".ws-savings-hidden").isVisible());
+  assert.equal(await page.locator(".ws-plan-body > *").first().getAttribute("class"), "ws-stops");
+  await fillHere(page, "first_look.gas_smell", false);
+  assert.equal(await page.locator(".ws-stop-out").count(), 0);
+  assert.ok((await page.locator(".ws-step").count()) > 0);
+  await context.close();
+});
+
+test("tape_fractions_and_other_units_are_read_and_kept_as_typed", async () => {
+  const { context, page } = await openPage(browser);
+  await goTo(page, "inside");
+  await fillHere(page, "water_heater.tap_f", "48 °C");
+  const tap = page.locator("winterseam-question", {
+    has: page.locator('[id="water_heater.tap_f"]'),
+  });
+  assert.match(await tap.locator(".ws-reading").innerText(), /118\.4 °F/);
+  await page.locator("winterseam-gaps > .ws-tools button").first().click();
+  await fillHere(page, "gaps.0.width_in", "1 1/4");
+  const gap = page.locator("winterseam-question", { has: page.locator('[id="gaps.0.width_in"]') });
+  assert.match(await gap.locator(".ws-reading").innerText(), /1\.25 inches/);
+  assert.equal(await page.locator('[id="gaps.0.width_in"]').inputValue(), "1 1/4");
+  await context.close();
+});
+
+test("wrong_answers_are_named_at_the_field_and_in_a_summary_and_stay_as_typed", async () => {
+  const { context, page } = await openPage(browser);
+  await fillHere(page, "home.zip", "1");
+  await fillHere(page, "home.width_ft", "wide");
+  await goTo(page, "inside");
+  await fillHere(page, "water_heater.tap_f", "very hot");
+  await goTo(page, "outside");
+  const links = page.locator(".ws-troubles a");
+  await links.nth(2).waitFor();
+  assert.equal(await links.count(), 3);
+  await links.filter({ hasText: "very hot" }).click();
+  const tap = page.locator('[id="water_heater.tap_f"]');
+  assert.ok(await tap.isVisible());
+  assert.equal(await tap.evaluate((field) => field === document.activeElement), true);
+  assert.equal(await tap.inputValue(), "very hot");
+  assert.equal(await tap.getAttribute("aria-invalid"), "true");
+  const described = await tap.getAttribute("aria-describedby");
+  const message = page.locator(`[id="${described.split(" ").at(-1)}"]`);
+  assert.match(await message.innerText(), /very hot/);
+  await tap.fill("124");
+  await settled(page);
+  assert.equal(await links.count(), 2);
+  await context.close();
+});
+
+test("half_typed_text_is_no_mistake_before_the_field_is_left", async () => {
+  const { context, page } = await openPage(browser);
+  const width = page.locator('[id="home.width_ft"]');
+  await width.pressSequentially("13 1/");
+  await settled(page);
+  assert.equal(await page.locator(".ws-troubles").count(), 0);
+  await width.blur();
+  await page.locator(".ws-troubles a").waitFor();
+  await context.close();
+});
+
+test("a_removed_gap_comes_back_with_all_that_was_typed", async () => {
+  const { context, page } = await openPage(browser);
+  await goTo(page, "inside");
+  await page.locator("winterseam-gaps > .ws-tools button").first().click();
+  await fillHere(page, "gaps.0.label", "back door");
+  await page.locator(".ws-gap > button").click();
+  assert.equal(await page.locator(".ws-gap").count(), 0);
+  await page.locator(".ws-put-back").click();
+  assert.equal(await page.locator('[id="gaps.0.label"]').inputValue(), "back door");
+  await context.close();
+});
+
+test("a_walk_is_kept_on_the_device_only_after_the_person_says_so", async () => {
+  const { context, page } = await openPage(browser);
+  const kept = () => page.evaluate(() => Object.keys(localStorage));
+  await fillHere(page, "home.zip", "59801");
+  assert.deepEqual(await kept(), []);
+  await goTo(page, "sit_down");
+  await page.locator("#ws-keep").check();
+  assert.equal((await kept()).length, 1);
+  await page.reload();
+  await page.locator('[id="home.zip"]').waitFor();
+  assert.equal(await page.locator('[id="home.zip"]').inputValue(), "59801");
+  await goTo(page, "sit_down");
+  assert.ok(await page.locator("#ws-keep").isChecked());
+  await page.getByRole("button", { name: "Erase all answers" }).click();
+  await page.getByRole("button", { name: "Yes, erase them all" }).click();
+  await settled(page);
+  assert.deepEqual(await kept(), []);
+  assert.equal(await page.locator('[id="home.zip"]').inputValue(), "");
+  await context.close();
+});
+
+test("a_device_that_refuses_to_keep_anything_says_so_and_the_walk_goes_on", async () => {
+  const { context, page, log } = await openPage(browser, {
+    script: () => {
+      Object.defineProperty(window, "localStorage", {
+        get() {
+          throw new DOMException("off", "SecurityError");
+        },
+      });
+    },
+  });
+  await goTo(page, "sit_down");
+  await page.locator("#ws-keep").check();
+  assert.match(await page.locator("winterseam-keep [role=status]").innerText(), /does not let/);
+  assert.deepEqual(log.complaints, []);
+  await context.close();
+});
+
+test("a_browser_that_cannot_run_the_core_still_shows_the_safety_lines", async () => {
+  const { context, page } = await openPage(browser, {
+    ready: ".ws-cannot-start",
+    script: () => {
+      delete window.DecompressionStream;
+    },
+  });
+  assert.match(await page.locator(".ws-cannot-start").innerText(), /cannot be worked out/);
+  const lines = page.locator("winterseam-check .ws-lines");
+  assert.deepEqual(await lines.evaluateAll((all) => all.map(({ lang }) => lang)), ["en", "es"]);
+  assert.match(await lines.first().innerText(), /Gas smell: leave now/);
+  await context.close();
+});
+
+test("without_script_the_safety_lines_are_there_in_both_languages", async () => {
+  const { context, page } = await openPage(browser, { javaScriptEnabled: false, ready: "h1" });
+  const text = await page.locator("main").innerText();
+  assert.match(text, /Gas smell: leave now/);
+  assert.match(text, /Olor a gas: salgan ya/);
+  await context.close();
+});
