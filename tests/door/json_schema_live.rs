@@ -6,7 +6,7 @@ use super::wrong;
 use serde_json::{Value, json};
 use std::io::Write as _;
 use std::process::{Command, Stdio};
-use winterseam::wire::request_schema;
+use winterseam::wire::schema;
 
 const REQUESTS: usize = 3000;
 
@@ -38,7 +38,8 @@ fn ask_jsonschema(requests: &[Value]) -> Vec<bool> {
         .stdout(Stdio::piped())
         .spawn()
         .expect("Python starts");
-    let asked = json!({"schema": request_schema(), "requests": requests}).to_string();
+    let schemas: Value = serde_json::from_str(schema()).expect("JSON");
+    let asked = json!({"schema": schemas["Request"], "requests": requests}).to_string();
     child.stdin.take().expect("piped").write_all(asked.as_bytes()).expect("Python reads");
     let answer = child.wait_with_output().expect("Python ends");
     assert!(answer.status.success(), "jsonschema refused the schema");

@@ -1,13 +1,13 @@
 //! A request in, its plan or its calendar out.
 
-use crate::give::{given, language, thrown};
+use crate::give::{self, given, thrown};
 use crate::{place, read};
 use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
 use winterseam::wire;
 
-/// The plan for the home of a request. What is wrong with the request is said in the language of
-/// the tag; the plan itself is in none.
+/// The plan for the home of a request. What is wrong with the request is said in that
+/// language; the plan itself is in none.
 ///
 /// # Errors
 ///
@@ -15,9 +15,9 @@ use winterseam::wire;
 #[wasm_bindgen(unchecked_return_type = "Answer")]
 pub fn assess(
     #[wasm_bindgen(unchecked_param_type = "Request")] request: JsValue,
-    tag: Option<String>,
+    #[wasm_bindgen(unchecked_optional_param_type = "\"en\" | \"es\"")] language: &JsValue,
 ) -> Result<JsValue, JsValue> {
-    let language = language(tag)?;
+    let language = give::language(language)?;
     let atlas = place::atlas();
     given(read::tree(request).and_then(|tree| wire::assess(&tree, atlas.as_deref())), language)
 }
@@ -30,9 +30,9 @@ pub fn assess(
 #[wasm_bindgen]
 pub fn calendar(
     #[wasm_bindgen(unchecked_param_type = "Request")] request: JsValue,
-    tag: Option<String>,
+    #[wasm_bindgen(unchecked_optional_param_type = "\"en\" | \"es\"")] language: &JsValue,
 ) -> Result<String, JsValue> {
-    let language = language(tag)?;
+    let language = give::language(language)?;
     let atlas = place::atlas();
     read::tree(request)
         .and_then(|tree| wire::calendar(&tree, atlas.as_deref(), language))
