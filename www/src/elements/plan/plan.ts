@@ -65,9 +65,9 @@ export class WinterseamPlan extends HTMLElement {
     const parts = [
       stopsPart(answer.stops, speech),
       answer.savings_hidden ? hiddenNote(speech) : null,
-      part("warnings", speech, warningList(answer.warnings, speech)),
       firstsPart(answer.firsts, speech),
       untouchedPart(answer, speech),
+      part("warnings", speech, warningList(answer.warnings, speech)),
       findingsPart(answer.findings, speech),
       lookNextPart(answer, speech),
       laterPart(answer.later, speech),
