@@ -18,25 +18,25 @@ use std::io::Write as _;
 use std::path::{Path, PathBuf};
 
 /// One row of a table.
-pub struct Row {
+pub(crate) struct Row {
     table: String,
     cells: BTreeMap<String, String>,
 }
 
 impl Row {
     /// A cell as it stands in the file; empty when it is not filled.
-    pub fn text(&self, column: &str) -> &str {
+    pub(crate) fn text(&self, column: &str) -> &str {
         self.cells.get(column).unwrap_or_else(|| panic!("{}: no column `{column}`", self.table))
     }
 
     /// A cell as a number.
-    pub fn number(&self, column: &str) -> f64 {
+    pub(crate) fn number(&self, column: &str) -> f64 {
         let cell = self.text(column);
         cell.parse().unwrap_or_else(|_| panic!("{}: `{column}` is {cell:?}", self.table))
     }
 
     /// Whether the cell is filled.
-    pub fn has(&self, column: &str) -> bool {
+    pub(crate) fn has(&self, column: &str) -> bool {
         !self.text(column).is_empty()
     }
 }
@@ -75,7 +75,7 @@ impl Tolerance {
 }
 
 /// A table of outside values.
-pub struct Table {
+pub(crate) struct Table {
     name: String,
     rows: Vec<Row>,
     tolerances: BTreeMap<String, Tolerance>,
@@ -84,7 +84,7 @@ pub struct Table {
 
 impl Table {
     /// Reads `reference/<name>.csv`; the name starts with the folder: `air/handbook-2021-ch16`.
-    pub fn read(name: &str) -> Self {
+    pub(crate) fn read(name: &str) -> Self {
         let path = reference().join(format!("{name}.csv"));
         let text = std::fs::read_to_string(&path)
             .unwrap_or_else(|why| panic!("{}: {why}", path.display()));
@@ -92,7 +92,7 @@ impl Table {
     }
 
     /// Reads a table from text.
-    pub fn parse(name: &str, text: &str) -> Self {
+    pub(crate) fn parse(name: &str, text: &str) -> Self {
         let notes = |key: &str| -> Vec<&str> {
             let head = format!("# {key}:");
             text.lines().filter_map(|l| l.strip_prefix(&head)).map(str::trim).collect()
@@ -117,13 +117,13 @@ impl Table {
     }
 
     /// The rows, for checks that compare in their own way.
-    pub fn rows(&self) -> &[Row] {
+    pub(crate) fn rows(&self) -> &[Row] {
         &self.rows
     }
 
     /// Compares each column that `ours` gives with the same column of every row; reports all rows
     /// that miss, and every dispute that has ended.
-    pub fn compare(&self, ours: impl Fn(&Row) -> Vec<(&'static str, f64)>) {
+    pub(crate) fn compare(&self, ours: impl Fn(&Row) -> Vec<(&'static str, f64)>) {
         let mut tally = Tally::default();
         let mut seen = BTreeMap::new();
         for row in &self.rows {
@@ -159,7 +159,7 @@ impl Table {
 
 /// Counts comparisons and collects the misses; for checks that have no table.
 #[derive(Default)]
-pub struct Tally {
+pub(crate) struct Tally {
     passed: usize,
     disputed: usize,
     bad: String,
@@ -167,7 +167,7 @@ pub struct Tally {
 
 impl Tally {
     /// Notes one comparison.
-    pub fn note(
+    pub(crate) fn note(
         &mut self,
         id: &str,
         column: &str,
@@ -189,20 +189,22 @@ impl Tally {
 
     /// Fails when anything missed or nothing was compared; else adds to the file that
     /// `cargo conform` sums up.
-    pub fn report(self, name: &str) {
+    pub(crate) fn report(self, name: &str) {
         assert!(self.bad.is_empty(), "{name}:{}", self.bad);
         assert!(self.passed + self.disputed > 0, "{name}: nothing was compared");
         if let Some(path) = std::env::var_os("CONFORM_TALLY") {
             let mut file =
                 std::fs::OpenOptions::new().append(true).create(true).open(path).expect("tally");
             let compared = self.passed + self.disputed;
-            writeln!(file, "{name},{compared},{},{}", self.passed, self.disputed).expect("tally");
+            let line = format!("{name},{compared},{},{}\n", self.passed, self.disputed);
+            // In one piece, as other tests write to the same file.
+            file.write_all(line.as_bytes()).expect("tally");
         }
     }
 }
 
 /// Where the tables lie.
-pub fn reference() -> PathBuf {
+pub(crate) fn reference() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("reference")
 }
 

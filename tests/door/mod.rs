@@ -2,7 +2,10 @@
 
 mod chance;
 mod json;
+#[cfg(feature = "peers")]
+mod json_schema_live;
 mod messages;
+mod questions;
 mod random;
 mod refusals;
 mod schema;

@@ -4,7 +4,7 @@ use super::walk_in;
 use serde_json::json;
 
 /// The schema of a request, as it is built in.
-pub fn request() -> serde_json::Value {
+pub(super) fn request() -> serde_json::Value {
     let all: serde_json::Value = serde_json::from_str(winterseam::wire::schema()).expect("JSON");
     all["Request"].clone()
 }

@@ -33,8 +33,11 @@ pub(crate) fn thrown(errors: &[FieldError], language: Language) -> JsValue {
 }
 
 /// The language of a tag; English without one.
-pub(crate) fn language(tag: Option<String>) -> Result<Language, JsValue> {
-    let Some(got) = tag else { return Ok(Language::English) };
+pub(crate) fn language(tag: &JsValue) -> Result<Language, JsValue> {
+    if tag.is_null() || tag.is_undefined() {
+        return Ok(Language::English);
+    }
+    let got = tag.as_string().unwrap_or_default();
     Language::from_tag(&got).ok_or_else(|| {
         let reason = Reason::NotOneOf { got, allowed: &["en", "es"] };
         thrown(&[FieldError::at("language", reason)], Language::English)

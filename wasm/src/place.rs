@@ -1,10 +1,10 @@
 //! The climate tables, loaded once.
 
 use crate::give::thrown;
+use js_sys::Uint8Array;
 use std::cell::RefCell;
 use std::rc::Rc;
-use wasm_bindgen::JsValue;
-use wasm_bindgen::prelude::wasm_bindgen;
+use wasm_bindgen::{JsCast as _, JsValue, prelude::wasm_bindgen};
 use winterseam::climate::Atlas;
 use winterseam::error::{FieldError, Reason};
 use winterseam::words::Language;
@@ -18,8 +18,11 @@ thread_local! {
 /// # Errors
 /// When the bytes are anything else.
 #[wasm_bindgen]
-pub fn load_climate(bytes: &[u8]) -> Result<(), JsValue> {
-    let Ok(atlas) = Atlas::from_bytes(bytes) else {
+pub fn load_climate(
+    #[wasm_bindgen(unchecked_param_type = "Uint8Array")] bytes: &JsValue,
+) -> Result<(), JsValue> {
+    let bytes = bytes.dyn_ref::<Uint8Array>().map(Uint8Array::to_vec).unwrap_or_default();
+    let Ok(atlas) = Atlas::from_bytes(&bytes) else {
         return Err(thrown(&[FieldError::at("bytes", Reason::NoClimate)], Language::English));
     };
     ATLAS.with(|loaded| *loaded.borrow_mut() = Some(Rc::new(atlas)));

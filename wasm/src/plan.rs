@@ -8,6 +8,10 @@ use winterseam::wire;
 
 /// The plan for the home of a request. What is wrong with the request is said in the language of
 /// the tag; the plan itself is in none.
+///
+/// # Errors
+///
+/// An `Error` that lists all problems of the request.
 #[wasm_bindgen(unchecked_return_type = "Answer")]
 pub fn assess(
     #[wasm_bindgen(unchecked_param_type = "Request")] request: JsValue,
@@ -19,6 +23,10 @@ pub fn assess(
 }
 
 /// The reminders of the same plan as an iCalendar file.
+///
+/// # Errors
+///
+/// An `Error` that lists all problems of the request.
 #[wasm_bindgen]
 pub fn calendar(
     #[wasm_bindgen(unchecked_param_type = "Request")] request: JsValue,

@@ -15,7 +15,7 @@ const TYPES: &str = r#"import type {
 } from "../src/wire.js";
 "#;
 
-fn answer(name: &str, fields: JsValue, tag: Option<String>) -> Result<JsValue, JsValue> {
+fn answer(name: &str, fields: JsValue, tag: &JsValue) -> Result<JsValue, JsValue> {
     let language = language(tag)?;
     let atlas = place::atlas();
     let answer = read::tree(fields).and_then(|tree| ask_for(name, &tree, atlas.as_deref()));
@@ -31,9 +31,9 @@ macro_rules! questions {
         #[wasm_bindgen(unchecked_return_type = $answer)]
         pub fn $function(
             #[wasm_bindgen(unchecked_param_type = $question)] question: JsValue,
-            tag: Option<String>,
+            #[wasm_bindgen(unchecked_optional_param_type = "\"en\" | \"es\"")] language: &JsValue,
         ) -> Result<JsValue, JsValue> {
-            answer($name, question, tag)
+            answer($name, question, language)
         }
     )+};
 }

@@ -1,9 +1,10 @@
 //! Words out, readings in.
 
-use crate::give::{given, language, thrown};
+use crate::give::{self, given, thrown};
 use crate::read;
 use wasm_bindgen::{JsValue, prelude::wasm_bindgen};
 use winterseam::wire;
+use winterseam::words::render;
 
 /// The text of a phrase of an answer.
 ///
@@ -12,12 +13,12 @@ use winterseam::wire;
 #[wasm_bindgen]
 pub fn words(
     #[wasm_bindgen(unchecked_param_type = "Phrase")] phrase: JsValue,
-    tag: Option<String>,
+    #[wasm_bindgen(unchecked_optional_param_type = "\"en\" | \"es\"")] language: &JsValue,
 ) -> Result<String, JsValue> {
-    let language = language(tag)?;
+    let language = give::language(language)?;
     let phrase = read::tree(phrase).and_then(|tree| wire::phrase(&tree));
     let phrase = phrase.map_err(|errors| thrown(&errors, language))?;
-    Ok(winterseam::words::render(&phrase, language))
+    Ok(render(&phrase, language))
 }
 
 /// What a person wrote beside a tape, in the unit of the field that asks.
@@ -25,7 +26,12 @@ pub fn words(
 /// # Errors
 /// What is no reading of that kind; an unknown unit or language.
 #[wasm_bindgen(unchecked_return_type = "{ value: number, unit: string }")]
-pub fn measure(text: &str, unit: &str, tag: Option<String>) -> Result<JsValue, JsValue> {
-    let language = language(tag)?;
-    given(wire::measure(text, unit).map_err(|error| vec![error]), language)
+pub fn measure(
+    #[wasm_bindgen(unchecked_param_type = "string")] text: JsValue,
+    #[wasm_bindgen(unchecked_param_type = "string")] unit: JsValue,
+    #[wasm_bindgen(unchecked_optional_param_type = "\"en\" | \"es\"")] language: &JsValue,
+) -> Result<JsValue, JsValue> {
+    let plain = |value: JsValue| value.as_string().unwrap_or_default();
+    let read = wire::measure(&plain(text), &plain(unit)).map_err(|error| vec![error]);
+    given(read, give::language(language)?)
 }

@@ -507,6 +507,8 @@ export interface Stop {
   kind: string;
   /** What to do until it is mended, in order. */
   meanwhile: Phrase[];
+  /** What mends it. */
+  mends: Step[];
   /** The warning. */
   text: Phrase;
 }

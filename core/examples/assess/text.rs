@@ -1,7 +1,7 @@
 //! A plan as plain text, in the order in which it is read.
 
 use std::fmt::Write as _;
-use winterseam::wire::{Answer, Step, Stop};
+use winterseam::wire::{Answer, Material, Phrase, Reminder, SourceNote, Step, Stop};
 use winterseam::words::Language;
 
 /// The plan as text.
@@ -29,8 +29,6 @@ struct Page {
     language: Language,
 }
 
-type Phrase = winterseam::wire::Phrase;
-
 impl Page {
     fn say(&self, phrase: &Phrase) -> String {
         phrase.text(self.language)
@@ -41,17 +39,31 @@ impl Page {
         format!("\n{heading}\n{}\n", "-".repeat(heading.chars().count()))
     }
 
+    /// Lines under a heading; nothing without lines.
+    fn block(&self, key: &str, lines: impl Iterator<Item = String>) -> String {
+        let mut text = self.heading(key);
+        let empty = text.len();
+        for line in lines {
+            let _ = writeln!(text, "  {line}");
+        }
+        if text.len() == empty { String::new() } else { text }
+    }
+
     fn list<'a>(&self, key: &str, items: impl IntoIterator<Item = &'a Phrase>) -> String {
-        let items: String =
-            items.into_iter().map(|item| format!("  - {}\n", self.say(item))).collect();
-        if items.is_empty() { items } else { self.heading(key) + &items }
+        self.block(key, items.into_iter().map(|item| format!("- {}", self.say(item))))
     }
 
     fn stop(&self, stop: &Stop) -> String {
         let kind = self.say(&Phrase::of_key(&format!("stop.{}", stop.kind)));
         let mut text = format!("\n*** {} ***\n", kind.to_uppercase());
         let lines = [&stop.because, &stop.text].into_iter().chain(&stop.meanwhile);
-        for line in lines.chain(&stop.card) {
+        for line in lines {
+            let _ = writeln!(text, "  {}", self.say(line));
+        }
+        for step in &stop.mends {
+            let _ = writeln!(text, "  > {}", self.say(&step.text));
+        }
+        for line in &stop.card {
             let _ = writeln!(text, "  {}", self.say(line));
         }
         text
@@ -82,45 +94,28 @@ impl Page {
     }
 
     fn uses(&self, answer: &Answer) -> String {
-        let mut text = String::new();
-        for line in &answer.uses {
-            let cost = line.cost.as_ref().map(|c| format!(" | {}", self.say(&c.text)));
-            let _ = writeln!(
-                text,
-                "  {}: {}{}",
-                self.say(&line.name),
-                self.say(&line.energy.text),
-                cost.unwrap_or_default()
-            );
-        }
-        if text.is_empty() { text } else { self.heading("heading.uses") + &text }
+        let lines = answer.uses.iter().map(|line| {
+            let (name, energy) = (self.say(&line.name), self.say(&line.energy.text));
+            let cost = line.cost.as_ref().map(|cost| format!(" | {}", self.say(&cost.text)));
+            format!("{name}: {energy}{}", cost.unwrap_or_default())
+        });
+        self.block("heading.uses", lines)
     }
 
     fn shopping(&self, answer: &Answer) -> String {
-        let lines: String = answer
-            .shopping
-            .iter()
-            .map(|m| format!("  - {} {} {}\n", m.quantity, self.say(&m.unit), self.say(&m.item)))
-            .collect();
-        if lines.is_empty() { lines } else { self.heading("heading.shopping") + &lines }
+        let line =
+            |m: &Material| format!("- {} {} {}", m.quantity, self.say(&m.unit), self.say(&m.item));
+        self.block("heading.shopping", answer.shopping.iter().map(line))
     }
 
     fn reminders(&self, answer: &Answer) -> String {
-        let lines: String = answer
-            .reminders
-            .iter()
-            .map(|r| format!("  {}  {}\n", r.date, self.say(&r.title)))
-            .collect();
-        self.heading("heading.reminders") + &lines
+        let line = |r: &Reminder| format!("{}  {}", r.date, self.say(&r.title));
+        self.block("heading.reminders", answer.reminders.iter().map(line))
     }
 
     fn sources(&self, answer: &Answer) -> String {
-        let lines: String = answer
-            .sources
-            .iter()
-            .map(|s| format!("  [{}] {}: {} ({})\n", s.key, s.cite, s.place, s.obtained))
-            .collect();
-        let credit = format!("  {}\n", self.say(&answer.credit));
-        self.heading("heading.sources") + &lines + &credit
+        let line = |s: &SourceNote| format!("[{}] {}: {} ({})", s.key, s.cite, s.place, s.obtained);
+        let credit = std::iter::once(self.say(&answer.credit));
+        self.block("heading.sources", answer.sources.iter().map(line).chain(credit))
     }
 }

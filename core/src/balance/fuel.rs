@@ -23,6 +23,7 @@ fn usual_efficiency(fuel: Fuel) -> Ratio {
 }
 
 /// Heat in one unit of a fuel as it is sold; `None` for a unit that the fuel is not sold by.
+#[must_use]
 pub fn heat_content(fuel: Fuel, per: PriceUnit) -> Option<Energy> {
     Some(match (fuel, per) {
         (Fuel::Electricity | Fuel::HeatPump, PriceUnit::KilowattHour) => {

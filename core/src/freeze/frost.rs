@@ -11,6 +11,8 @@ const FIRST_SPREAD: u16 = 16;
 const LAST_SPREAD: u16 = 24;
 /// Dates that were estimated from monthly means are uncertain by this much more.
 const ESTIMATED: u16 = 10;
+/// A plug that would go in again sooner is not pulled.
+const LEAST_STAY_OUT: u16 = 30;
 /// The plug goes in this long before the date of risk.
 const AHEAD: u16 = 14;
 
@@ -33,7 +35,8 @@ impl FrostFree {
     ///
     /// let cold = Atlas::embedded().place("58201").expect("a known ZIP code");
     /// let days = FrostFree::of(&cold.station).expect("a summer");
-    /// assert!(days.from > 120 && days.to < 275 && days.count() > 60);
+    /// assert!(days.from > 120 && days.to < 275);
+    /// assert!(days.may_unplug_on(days.from) && !days.may_unplug_on(days.to));
     /// ```
     #[must_use]
     pub fn of(station: &Station) -> Option<Self> {
@@ -44,10 +47,11 @@ impl FrostFree {
         (from < to).then_some(Self { from, to })
     }
 
-    /// How many days they are.
+    /// Whether a plug may be pulled on this day of the year: within the frost-free days and a month
+    /// or more before it goes in again.
     #[must_use]
-    pub fn count(self) -> u16 {
-        self.to - self.from + 1
+    pub fn may_unplug_on(self, day: u16) -> bool {
+        self.from <= day && day + LEAST_STAY_OUT <= self.plug_in_day()
     }
 
     /// Day of the year on which a heat cable is plugged in and tried: two weeks before frost is

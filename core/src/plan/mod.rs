@@ -19,8 +19,8 @@ const FIRSTS: usize = 3;
 pub struct Plan {
     /// Dangers, the worst kind first.
     pub stops: Vec<Stop>,
-    /// Repairs that mend a stop; they use up no first.
-    pub mends: Vec<Proposal>,
+    /// Repairs that mend a stop, with the rule of the stop; they use up no first.
+    pub mends: Vec<(&'static str, Proposal)>,
     /// At most three.
     pub firsts: Vec<Proposal>,
     /// What can wait.
@@ -61,6 +61,13 @@ impl Saving {
     }
 }
 
+impl Plan {
+    /// Every repair of the plan, in the order in which they are done.
+    pub fn proposals(&self) -> impl Iterator<Item = &Proposal> {
+        self.mends.iter().map(|(_, mend)| mend).chain(&self.firsts).chain(&self.later)
+    }
+}
+
 /// Repairs that mend a stop of this rule.
 fn mends(rule: &str) -> &'static [&'static str] {
     match rule {
@@ -93,8 +100,9 @@ pub fn plan(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Plan {
         return plan;
     }
     let mut walk = Walk { home: home.clone(), weather, lines, tightening: tightening.is_ok() };
-    for id in plan.stops.iter().flat_map(|stop| mends(stop.rule)) {
-        plan.mends.extend(repairs::by_id(id).and_then(|repair| walk.take(repair)));
+    for (rule, id) in plan.stops.iter().flat_map(|s| mends(s.rule).iter().map(|id| (s.rule, id))) {
+        let mend = repairs::by_id(id).and_then(|repair| walk.take(repair));
+        plan.mends.extend(mend.map(|proposal| (rule, proposal)));
     }
     let mut rest = vec![];
     while let Some(next) = walk.best() {

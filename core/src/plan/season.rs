@@ -21,10 +21,12 @@ pub(super) fn allows(
     }
 }
 
-/// Only within the frost-free days, where these are many enough.
+/// Only within the frost-free days, where the season between the median freezes is long enough.
 fn may_unplug(home: &Home, weather: &Weather<'_>, lines: &Lines) -> bool {
     let today = home.today.day_of_year().unsigned_abs();
-    FrostFree::of(&weather.place.station).is_some_and(|days| {
-        days.count() >= lines.frost_free_days && (days.from..=days.to).contains(&today)
-    })
+    let station = &weather.place.station;
+    let long = station.freeze.is_some_and(|dates| {
+        dates.first >= dates.last && dates.first - dates.last >= lines.frost_free_days
+    });
+    long && FrostFree::of(station).is_some_and(|days| days.may_unplug_on(today))
 }

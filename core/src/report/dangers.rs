@@ -1,8 +1,7 @@
 //! Stops in words.
 
-use super::Phrase;
-use crate::home::Home;
-use crate::home::Tenure;
+use super::{Phrase, Step};
+use crate::home::{Home, Tenure};
 use crate::repairs::Warning;
 use crate::safety::{Kind, Stop};
 
@@ -19,22 +18,37 @@ pub struct Danger {
     pub because: Phrase,
     /// What to do until it is mended.
     pub meanwhile: Vec<Phrase>,
-    /// The next twenty-four hours, where heat, gas, water or power is lost.
+    /// What mends it.
+    pub mends: Vec<Step>,
+    /// The next twenty-four hours, where heat, gas, water or power is lost; with one stop only.
     pub card: Vec<Phrase>,
 }
 
-pub(super) fn danger(home: &Home, stop: &Stop) -> Danger {
-    let say = |names: &[&str], folder: &str| -> Vec<Phrase> {
-        names.iter().map(|name| Phrase::new(format!("{folder}.{name}"))).collect()
-    };
-    Danger {
-        code: stop.warning,
-        kind: stop.kind,
-        text: warning(stop.warning),
-        because: Phrase::new(format!("because.{}", stop.rule)),
-        meanwhile: say(stop.meanwhile, "meanwhile"),
-        card: if stop.takes_away { say(&card(home), "card") } else { vec![] },
-    }
+/// All stops. While someone has to leave, nothing else is asked of anyone.
+pub(super) fn dangers(home: &Home, stops: &[Stop], mends: &[(&str, Step)]) -> Vec<Danger> {
+    let leave = stops.iter().any(|stop| stop.kind == Kind::Out);
+    let card_at = stops.iter().position(|stop| stop.takes_away && (stop.kind > Kind::Out) != leave);
+    stops
+        .iter()
+        .enumerate()
+        .map(|(at, stop)| {
+            let asks = !leave || stop.kind == Kind::Out;
+            let mends = mends.iter().filter(|(rule, _)| *rule == stop.rule);
+            Danger {
+                code: stop.warning,
+                kind: stop.kind,
+                text: warning(stop.warning),
+                because: Phrase::new(format!("because.{}", stop.rule)),
+                meanwhile: if asks { say("meanwhile", stop.meanwhile) } else { vec![] },
+                mends: mends.map(|(_, step)| step.clone()).collect(),
+                card: if card_at == Some(at) { say("card", &card(home)) } else { vec![] },
+            }
+        })
+        .collect()
+}
+
+fn say(folder: &str, names: &[&str]) -> Vec<Phrase> {
+    names.iter().map(|name| Phrase::new(format!("{folder}.{name}"))).collect()
 }
 
 /// A warning in words.

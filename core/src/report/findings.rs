@@ -37,7 +37,7 @@ pub(super) fn findings(home: &Home, ranges: &Ranges) -> Vec<Finding> {
 }
 
 /// Whose burn time is told: an adult's, and that of everyone who burns faster and lives here.
-fn whose(people: &People) -> Vec<Person> {
+fn whose(people: People) -> Vec<Person> {
     [
         (Some(true), Person::Adult),
         (people.child_under_5, Person::Child),
@@ -53,7 +53,7 @@ fn tap(home: &Home) -> Vec<Finding> {
     let Some(tap) = home.water_heater.tap else { return vec![] };
     let error = thermometer_error(home.water_heater.thermometer_checked == Some(true));
     let reading = in_fahrenheit(tap).round();
-    let mut all: Vec<Finding> = whose(&home.people)
+    let mut all: Vec<Finding> = whose(home.people)
         .into_iter()
         .filter_map(|person| Some(burn(reading, person, &burn_time(tap, error, person).ok()?)))
         .collect();

@@ -75,18 +75,20 @@ pub fn report(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Repo
         .map(|weather| uncertainty::ranges(home, weather, &plan))
         .unwrap_or_default();
     let step = |p: &Proposal| steps::step(home, p, ranges.savings.get(p.repair.id));
-    let stops: Vec<Danger> = plan.stops.iter().map(|stop| dangers::danger(home, stop)).collect();
-    let mends: Vec<Step> = plan.mends.iter().map(step).collect();
+    let mends: Vec<(&str, Step)> = plan.mends.iter().map(|(rule, p)| (*rule, step(p))).collect();
+    let stops = dangers::dangers(home, &plan.stops, &mends);
     let firsts: Vec<Step> = plan.firsts.iter().map(step).collect();
     let later: Vec<Step> = plan.later.iter().map(step).collect();
+    let mending = || mends.iter().map(|(_, step)| step);
+    let leave = safety::hides_jobs(&plan.stops);
     let mut report = Report {
         savings_hidden: hidden,
-        findings: findings::findings(home, &ranges),
-        look_next: look_next::look_next(home),
+        findings: if leave { vec![] } else { findings::findings(home, &ranges) },
+        look_next: if leave { vec![] } else { look_next::look_next(home) },
         do_not_touch: keep::do_not_touch(home),
-        warnings: warnings::warnings(home, &stops, mends.iter().chain(&firsts).chain(&later)),
+        warnings: warnings::warnings(home, place, &stops, mending().chain(&firsts).chain(&later)),
         uses: uses::uses(home, &ranges),
-        shopping: shopping::merged(mends.iter().chain(&firsts).flat_map(|s| &s.materials)),
+        shopping: shopping::merged(mending().chain(&firsts).flat_map(|s| &s.materials)),
         reminders: reminders::reminders(home, place, &plan),
         notes: notes::notes(home, place, &plan),
         sources: vec![],
@@ -100,7 +102,8 @@ pub fn report(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Repo
 
 /// Each source once, by its key.
 fn sources(report: &Report, ranges: &Ranges, plan: &Plan) -> Vec<&'static Source> {
-    let steps = report.firsts.iter().chain(&report.later);
+    let mends = report.stops.iter().flat_map(|stop| &stop.mends);
+    let steps = mends.chain(&report.firsts).chain(&report.later);
     let figures = steps
         .flat_map(|step| [Some(&step.cost), step.saving.as_ref(), step.saving_energy.as_ref()])
         .flatten()

@@ -53,9 +53,7 @@ impl Reminder {
 /// Every reminder of a plan, in order of time.
 pub(super) fn reminders(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<Reminder> {
     let today = home.today;
-    let has = |id| {
-        plan.mends.iter().chain(&plan.firsts).chain(&plan.later).any(|step| step.repair.id == id)
-    };
+    let has = |id| plan.proposals().any(|step| step.repair.id == id);
     let mut all = vec![
         Reminder::new("filter", after(today, 30.days()), Some(Every::Month)),
         Reminder::new("alarms", after(today, 14.days()), Some(Every::Month)),

@@ -1,6 +1,7 @@
 //! The warnings that this home calls for, beside those of its stops and steps.
 
 use super::{Danger, Phrase, Step, dangers};
+use crate::climate::Place;
 use crate::home::{Alarm, Fuel, Home, Tenure};
 use crate::hot_water::{Scald, scald};
 use crate::repairs::{Warning, Who};
@@ -9,13 +10,21 @@ use std::collections::BTreeSet;
 /// Every warning that applies, once each, without those a stop shows already.
 pub(super) fn warnings<'a>(
     home: &Home,
+    place: Option<&Place>,
     stops: &[Danger],
     steps: impl IntoIterator<Item = &'a Step>,
 ) -> Vec<(Warning, Phrase)> {
     let mut codes: BTreeSet<Warning> = of_the_home(home).into_iter().collect();
+    if place.is_some_and(|place| place.zone.is_hot_humid()) {
+        codes.insert(Warning::NO_PLASTIC_INSIDE);
+    }
+    let rents = home.building.tenure == Some(Tenure::RentsHome);
+    if rents && !stops.is_empty() {
+        codes.insert(Warning::RENTER_WRITTEN_NOTICE);
+    }
     for step in steps {
         codes.extend(step.cautions.iter().map(|(code, _)| *code));
-        if step.who == Who::Qualified && home.building.tenure == Some(Tenure::RentsHome) {
+        if step.who == Who::Qualified && rents {
             codes.insert(Warning::RENTER_WRITTEN_NOTICE);
         }
     }

@@ -9,6 +9,7 @@ pub(super) fn damaged(home: &Home, _: &Lines) -> Option<Stop> {
     [cable.signs.damaged, cable.signs.wet].contains(&Some(true)).then(|| {
         Stop::new("cable_damaged", Warning::HEATCABLE_FIRE, Kind::Off)
             .meanwhile(&[
+                "breaker_first",
                 "cable_off",
                 "cable_replace_today",
                 "drain_before_dark",

@@ -35,7 +35,7 @@ pub fn ranges(home: &Home, weather: &Weather<'_>, plan: &Plan) -> Ranges {
     let draws = Draw::ALL.map(|end| draw(home, end));
     let years = draws.clone().map(|home| balance::assess(&home, weather));
     let mut found = Ranges { uses: uses(home, &years), ..Ranges::default() };
-    let steps: Vec<&Proposal> = plan.mends.iter().chain(&plan.firsts).chain(&plan.later).collect();
+    let steps: Vec<&Proposal> = plan.proposals().collect();
     let walks = draws.map(|home| savings(home, weather, &steps));
     for (i, step) in steps.iter().enumerate() {
         let three = [walks[0][i], walks[1][i], walks[2][i]];

@@ -92,6 +92,8 @@ pub struct Stop {
     pub because: Phrase,
     /// What to do until it is mended, in order.
     pub meanwhile: Vec<Phrase>,
+    /// What mends it.
+    pub mends: Vec<Step>,
     /// The next twenty-four hours, where heat, gas, water or power is lost.
     pub card: Vec<Phrase>,
 }
@@ -309,9 +311,7 @@ fn each<'a, A, B: From<&'a A>>(list: &'a [A]) -> Vec<B> {
 }
 
 fn warnings(list: &[(crate::repairs::Warning, report::Phrase)]) -> Vec<Warning> {
-    list.iter()
-        .map(|(code, text)| Warning { code: code.0.to_owned(), text: text.into() })
-        .collect()
+    list.iter().map(|(code, text)| Warning { code: code.0.to_owned(), text: text.into() }).collect()
 }
 
 fn place_used(zip: String, place: &Place) -> PlaceUsed {
@@ -371,6 +371,7 @@ impl From<&report::Danger> for Stop {
             text: (&danger.text).into(),
             because: (&danger.because).into(),
             meanwhile: each(&danger.meanwhile),
+            mends: each(&danger.mends),
             card: each(&danger.card),
         }
     }

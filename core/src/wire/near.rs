@@ -9,7 +9,7 @@ pub(super) fn nearest(
     if got.len() > LONGEST {
         return None;
     }
-    let got = got.to_lowercase();
+    let got = got.to_ascii_lowercase();
     let slips = 1 + got.len() / 4;
     known
         .map(|name| (apart(&got, name), name))

@@ -74,5 +74,7 @@ fn reason_args(reason: &Reason) -> BTreeMap<&'static str, Value> {
         | Reason::NotYet
         | Reason::NoClimate => vec![],
     };
-    pairs.into_iter().collect()
+    let mut args = BTreeMap::new();
+    args.extend(pairs);
+    args
 }

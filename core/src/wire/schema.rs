@@ -12,16 +12,15 @@ use serde_json::{Map, Value, json};
 pub fn made_schema() -> String {
     let mut all = question_schemas();
     all.insert("Request".to_owned(), request_schema());
-    all.insert("Answer".to_owned(), of_type::<super::Answer>());
-    all.insert("Problem".to_owned(), of_type::<super::Problem>());
-    let text = serde_json::to_string_pretty(&Value::Object(all));
-    text.expect("schemas are plain data") + "\n"
+    all.insert("Answer".to_owned(), written::<super::Answer>());
+    all.insert("Problem".to_owned(), written::<super::Problem>());
+    format!("{:#}\n", Value::Object(all))
 }
 
-/// JSON Schema of a type as it goes out: every field is there, some are null.
-fn of_type<T: schemars::JsonSchema>() -> Value {
-    let outgoing = schemars::generate::SchemaSettings::draft2020_12().for_serialize();
-    outgoing.into_generator().into_root_schema_for::<T>().to_value()
+/// JSON Schema (2020-12) of a type as it is written: what may be null is still there.
+fn written<T: schemars::JsonSchema>() -> Value {
+    let settings = schemars::generate::SchemaSettings::draft2020_12().for_serialize();
+    settings.into_generator().into_root_schema_for::<T>().to_value()
 }
 
 /// JSON Schema (2020-12) of a request.

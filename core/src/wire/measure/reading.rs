@@ -71,7 +71,7 @@ fn plain(text: &str) -> String {
             _ if c.is_whitespace() => plain.push(' '),
             _ => match vulgar(c) {
                 Some(fraction) => plain.extend([" ", fraction]),
-                None => plain.extend(c.to_lowercase()),
+                None => plain.push(small(c)),
             },
         }
     }
@@ -82,6 +82,16 @@ fn plain(text: &str) -> String {
 fn tidy_degrees(text: &str) -> String {
     let one = text.replace("degrees", "°").replace("deg", "°").replace("grados", "°");
     one.replace("° ", "°")
+}
+
+/// The small letter. The letters of all languages would cost tables of forty kilobytes; these are
+/// those of the words that are read.
+fn small(c: char) -> char {
+    match c {
+        'Í' => 'í',
+        'Ó' => 'ó',
+        _ => c.to_ascii_lowercase(),
+    }
 }
 
 /// The fraction that stands in one character.

@@ -1,0 +1,124 @@
+//! Questions to one model: every one of them answers with what it promises, or refuses by name.
+
+use super::chance::Chance;
+use serde_json::Value;
+use std::collections::BTreeMap;
+use winterseam::climate::Atlas;
+use winterseam::error::FieldError;
+use winterseam::wire::{Field, Gives, QUESTIONS, Question, Shape, Tree, ask, ask_for};
+
+fn asked(text: &str) -> Result<Value, Vec<FieldError>> {
+    ask(&Tree::from_json(text)?, Atlas::embedded())
+}
+
+fn wrong(text: &str) -> Vec<String> {
+    let problems = asked(text).expect_err("should be refused");
+    problems.iter().map(|error| format!("{} {}", error.path, error.reason.code())).collect()
+}
+
+/// A value at an end of what a field may hold, or between.
+fn value(field: &Field, chance: &mut Chance) -> Tree {
+    match field.shape {
+        Shape::Number(range) | Shape::Whole(range) => {
+            let share = *chance.pick(&[0.0, 0.001, 0.03, 0.3, 0.7, 1.0]);
+            let between = range.min + share * (range.max - range.min);
+            let whole = matches!(field.shape, Shape::Whole(_));
+            Tree::Number(if whole { between.round() } else { between })
+        }
+        Shape::Word(words) => Tree::Text((*chance.pick(words)).to_owned()),
+        Shape::Flag => Tree::Bool(chance.below(2) == 0),
+        Shape::Zip => Tree::Text((*chance.pick(&["59801", "33101", "99701", "00000"])).to_owned()),
+        Shape::Text { .. } => {
+            Tree::Text((*chance.pick(&["727730", "722020", "701625", "x"])).to_owned())
+        }
+        Shape::Map(_) | Shape::List { .. } | Shape::Date => panic!("no question has these"),
+    }
+}
+
+/// A question whose fields all fit; what may be left out is left out half the time.
+fn fitting(question: &Question, chance: &mut Chance) -> Tree {
+    let Shape::Map(fields) = question.fields else { panic!("a question is a map") };
+    let mut given = BTreeMap::new();
+    for field in fields {
+        if field.required || chance.below(2) == 0 {
+            given.insert(field.key.to_owned(), value(field, chance));
+        }
+    }
+    Tree::Map(given)
+}
+
+/// Whether a part of an answer is what was promised.
+fn keeps(part: &Gives, answer: &Value) -> bool {
+    match *part {
+        Gives::Number(key) => answer[key].is_number(),
+        Gives::NumberOrNull(key) => answer[key].is_number() || answer[key].is_null(),
+        Gives::Text(key) => answer[key].is_string(),
+        Gives::Word(key, words) => answer[key].as_str().is_some_and(|word| words.contains(&word)),
+    }
+}
+
+#[test]
+fn every_question_keeps_its_promise_in_all_of_its_ranges() {
+    let mut chance = Chance::new(4);
+    for question in QUESTIONS.iter().filter(|question| !question.gives.is_empty()) {
+        let (mut answered, mut refused) = (0, 0);
+        for _ in 0..300 {
+            let fields = fitting(question, &mut chance);
+            match ask_for(question.name, &fields, Some(Atlas::embedded())) {
+                Ok(answer) => {
+                    answered += 1;
+                    assert_eq!(answer.as_object().unwrap().len(), question.gives.len());
+                    let kept = question.gives.iter().all(|part| keeps(part, &answer));
+                    assert!(kept, "{}: {answer} for {fields:?}", question.name);
+                }
+                Err(problems) => {
+                    refused += 1;
+                    assert!(!problems.is_empty());
+                }
+            }
+        }
+        assert!(answered > 10, "{}: {answered} answered, {refused} refused", question.name);
+    }
+}
+
+#[test]
+fn a_question_without_a_name_or_of_no_known_name_is_refused() {
+    assert_eq!(wrong("[]"), [" wrong_type"]);
+    assert_eq!(wrong("{}"), ["ask missing"]);
+    assert_eq!(wrong(r#"{"ask": 5}"#), ["ask wrong_type"]);
+    assert_eq!(wrong(r#"{"ask": "weather"}"#), ["ask not_one_of"]);
+}
+
+#[test]
+fn what_is_not_built_yet_says_so() {
+    let later: Vec<&str> =
+        QUESTIONS.iter().filter(|q| q.gives.is_empty()).map(|question| question.name).collect();
+    for name in &later {
+        assert_eq!(wrong(&format!(r#"{{"ask": "{name}"}}"#)), ["ask not_yet"]);
+    }
+    let enhanced = r#"{"ask": "infiltration", "model": "enhanced", "leakage_area_m2": 0.05,
+        "indoor_c": 20, "outdoor_c": -5, "wind_m_s": 3, "shelter_class": 4, "storeys": 1}"#;
+    assert_eq!(wrong(enhanced), ["model not_yet"]);
+    assert_eq!(wrong(&enhanced.replace("\"storeys\"", "\"stories\"")).len(), 2);
+}
+
+#[test]
+fn fields_of_a_question_that_do_not_go_together_are_refused() {
+    assert_eq!(wrong(r#"{"ask": "climate"}"#), ["zip missing"]);
+    let both = r#"{"ask": "climate", "zip": "59801", "station": "727730"}"#;
+    assert_eq!(wrong(both), ["station contradicts"]);
+    assert_eq!(wrong(r#"{"ask": "climate", "zip": "00000"}"#), ["zip no_such_place"]);
+    assert_eq!(wrong(r#"{"ask": "climate", "station": "Moon"}"#), ["station no_such_place"]);
+    let steam = r#"{"ask": "moist_air", "dry_bulb_c": 150, "relative_humidity": 1,
+        "pressure_pa": 101325}"#;
+    assert_eq!(wrong(steam), ["relative_humidity contradicts"]);
+}
+
+#[test]
+fn a_place_needs_the_climate_and_the_rest_does_not() {
+    let zip = Tree::from_json(r#"{"zip": "59801"}"#).unwrap();
+    let refused = ask_for("climate", &zip, None).unwrap_err();
+    assert_eq!(refused[0].reason.code(), "no_climate");
+    let bag = Tree::from_json(r#"{"seconds": 9, "direction": "emptying"}"#).unwrap();
+    assert!(ask_for("bag_flow", &bag, None).is_ok());
+}
