@@ -15,9 +15,9 @@ const figure = (
   low,
   high,
   unit,
-  si_value: 0,
-  si_low: 0,
-  si_high: 0,
+  si_value: (low + high) / 2,
+  si_low: low,
+  si_high: high,
   si_unit: "",
   confidence,
   inputs: [],
@@ -104,6 +104,7 @@ function stopsOf(request: Request): Stop[] {
     stops.push({
       code: "W-GAS-SMELL",
       kind: "out",
+      mends: [],
       text: say(
         "Leave now, leave the door open. No switches, no phone, no flames inside. Call 911 and the gas supplier from far away.",
         "Salgan ya y dejen la puerta abierta. Adentro no usen interruptores, teléfono ni fuego. Desde lejos llamen al 911 y a la compañía de gas.",
@@ -117,6 +118,7 @@ function stopsOf(request: Request): Stop[] {
     stops.push({
       code: "W-HEAT-CABLE",
       kind: "off",
+      mends: [],
       text: say(
         "Heat tape is damaged: pull its plug if it is dry and in easy reach, else its breaker. Do not touch the cable.",
         "El cable calefactor (heat tape) está dañado: desconéctelo si el enchufe está seco y a la mano; si no, baje el breaker. No toque el cable.",
@@ -140,6 +142,7 @@ function stopsOf(request: Request): Stop[] {
     stops.push({
       code: "W-SCALD",
       kind: "today",
+      mends: [],
       text: say(
         "The tap water burns. Turn the dial down today.",
         "El agua de la llave quema. Baje hoy la perilla.",

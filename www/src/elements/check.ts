@@ -91,17 +91,28 @@ export class WinterseamCheck extends HTMLElement {
   }
 
   #compute(): void {
-    if (!this.#core || !this.#parts) return;
+    if (!this.#parts) return;
     const { walk, troubles, plan, keep } = this.#parts;
-    const outcome = assessWalk(this.#walk, this.#core, this.language, today());
-    this.#outcome = outcome;
-    const shown = walk.report(outcome);
-    troubles.show(shown);
     keep.refresh();
-    if (!outcome.answer) return;
-    plan.show(outcome.answer, shown.length);
+    const outcome = this.#assessed();
+    this.#outcome = outcome;
+    const shown = outcome ? walk.report(outcome) : [];
+    troubles.show(shown);
+    plan.show(outcome?.answer ?? null, shown.length);
+    if (!outcome?.answer) return;
     this.#refreshBar();
     this.#send("winterseam-answer", outcome.answer);
+  }
+
+  /** A core that breaks must not leave the plan of an earlier answer standing. */
+  #assessed(): Outcome | null {
+    if (!this.#core) return null;
+    try {
+      return assessWalk(this.#walk, this.#core, this.language, today());
+    } catch (broken) {
+      reportError(broken);
+      return null;
+    }
   }
 
   #refreshBar(): void {

@@ -2,6 +2,7 @@
 
 import { button, make } from "../dom.js";
 import { LANGUAGES, Labels, type Language } from "../labels/index.js";
+import type { Trouble } from "../state/reading.js";
 import type { Walk } from "../state/walk.js";
 import type { Phrase } from "../wire.js";
 import type { WinterseamBar } from "./bar.js";
@@ -41,7 +42,7 @@ export function drawFrame(framing: Framing): Parts {
   const keep = made("winterseam-keep", { labels, walk: answers, keeping });
   const closing = sitDown(labels, keep, framing);
   const walk = made("winterseam-walk", { labels, walk: answers, closing, station });
-  const nameOf = (path: string) => fieldName(path, labels);
+  const nameOf = (trouble: Trouble) => fieldName(trouble, labels);
   const troubles = made("winterseam-troubles", { labels, reveal: framing.reveal, nameOf });
   const plan = made("winterseam-plan", { speech: { labels, words }, calendar, toTroubles });
   const bar = made("winterseam-bar", { labels, words, press: framing.toggleView });
@@ -99,11 +100,13 @@ function sitDown(labels: Labels, keep: WinterseamKeep, { toPlan }: Framing): HTM
   );
 }
 
-function fieldName(path: string, labels: Labels): string {
-  const gap = /^gaps\.(\d+)\.(.+)$/.exec(path);
-  if (!gap) return labels.has(`q.${path}`) ? labels.text(`q.${path}`) : path;
-  const row = labels.text("gaps.row", { number: Number(gap[1]) + 1 });
-  return `${row}, ${labels.text(`q.gaps.${gap[2]}`)}`;
+/** A message of the core names its field, but not the row of a gap. */
+function fieldName({ path, message }: Trouble, labels: Labels): string {
+  const [, number, field] = /^gaps\.(\d+)\.(.+)$/.exec(path) ?? [];
+  const row = number ? labels.text("gaps.row", { number: Number(number) + 1 }) : "";
+  if (message) return row;
+  if (row) return `${row}, ${labels.text(`q.gaps.${field}`)}`;
+  return labels.text(`q.${path}`);
 }
 
 function made<Tag extends keyof HTMLElementTagNameMap>(

@@ -9,8 +9,8 @@ export class WinterseamTroubles extends HTMLElement {
   labels!: Labels;
   /** Shows the field at a path and puts the cursor into it. */
   reveal!: (path: string) => void;
-  /** Names the field at a path. */
-  nameOf!: (path: string) => string;
+  /** Names the field of a trouble. */
+  nameOf!: (trouble: Trouble) => string;
   #shown = "";
 
   show(troubles: readonly Trouble[]): void {
@@ -37,7 +37,8 @@ export class WinterseamTroubles extends HTMLElement {
   }
 
   #link(trouble: Trouble): HTMLElement {
-    const text = `${this.nameOf(trouble.path)}: ${troubleText(trouble, this.labels)}`;
+    const words = [this.nameOf(trouble), troubleText(trouble, this.labels)];
+    const text = words.filter((part) => part !== "").join(": ");
     const link = make("a", { href: `#${trouble.path}` }, text);
     link.addEventListener("click", (event) => {
       event.preventDefault();

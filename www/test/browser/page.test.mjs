@@ -3,6 +3,7 @@
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
 import { after, before, test } from "node:test";
+import { inflateRawSync } from "node:zlib";
 import { fillHere, goTo, HOME, openBrowser, openPage, settled, toPlan, walkHome } from "./walk.mjs";
 
 let browser;
@@ -200,6 +201,41 @@ test("a_browser_that_cannot_run_the_core_still_shows_the_safety_lines", async ()
   await context.close();
 });
 
+test("a_core_that_breaks_leaves_no_old_plan_standing", async () => {
+  const { context, page } = await openPage(browser, { script: breakAtGas });
+  await fillHere(page, "home.zip", "59801");
+  assert.ok((await page.locator(".ws-small-print").count()) > 0);
+  await fillHere(page, "first_look.gas_smell", true);
+  await toPlan(page);
+  assert.equal(await page.locator(".ws-small-print").count(), 0);
+  assert.match(await page.locator(".ws-plan-body").innerText(), /No plan can be made/);
+  assert.match(await page.locator(".ws-plan-body").innerText(), /Gas smell: leave now/);
+  assert.equal(await page.locator('[id="home.zip"]').inputValue(), "59801");
+  await context.close();
+});
+
+test("any_other_page_can_hold_the_check_with_files_of_its_own", async () => {
+  const context = await browser.newContext({ offline: true });
+  const page = await context.newPage();
+  const files = await packedFiles();
+  const element = await readFile(
+    new URL("../../dist/winterseam-check.js", import.meta.url),
+    "utf8",
+  );
+  await page.addScriptTag({ type: "module", content: element });
+  await page.evaluate(async ([wasm, climate]) => {
+    const bytes = (packed) => Uint8Array.from(atob(packed), (letter) => letter.charCodeAt(0));
+    await customElements.whenDefined("winterseam-check");
+    const check = document.createElement("winterseam-check");
+    check.files = { wasm: bytes(wasm), climate: bytes(climate) };
+    check.lang = "es";
+    document.body.append(check);
+  }, files);
+  await page.locator("#ws-plan-head").waitFor({ state: "attached" });
+  assert.equal(await page.locator(".ws-panel h2").first().innerText(), "Antes de tocar nada");
+  await context.close();
+});
+
 test("without_script_the_safety_lines_are_there_in_both_languages", async () => {
   const { context, page } = await openPage(browser, { javaScriptEnabled: false, ready: "h1" });
   const text = await page.locator("main").innerText();
@@ -207,3 +243,28 @@ test("without_script_the_safety_lines_are_there_in_both_languages", async () => 
   assert.match(text, /Olor a gas: salgan ya/);
   await context.close();
 });
+
+/** Lets the module trap, as a bug in it would, once a smell of gas is noted. */
+function breakAtGas() {
+  const { instantiate } = WebAssembly;
+  WebAssembly.instantiate = async (...given) => {
+    const made = await instantiate(...given);
+    const { exports } = made.instance;
+    const assess = (...passed) => {
+      if (document.querySelector('[name="first_look.gas_smell"][value="true"]')?.checked) {
+        throw new WebAssembly.RuntimeError("unreachable");
+      }
+      return exports.assess(...passed);
+    };
+    return { module: made.module, instance: { exports: { ...exports, assess } } };
+  };
+}
+
+/** Module and climate as the built page carries them, unpacked and in base64. */
+async function packedFiles() {
+  const html = await readFile(new URL("../../dist/index.html", import.meta.url), "utf8");
+  return ["wasm-data", "climate-data"].map((id) => {
+    const [, packed] = new RegExp(`id="${id}">([^<]*)<`).exec(html);
+    return inflateRawSync(Buffer.from(packed, "base64")).toString("base64");
+  });
+}

@@ -2,11 +2,12 @@
 
 import { list, make } from "../../dom.js";
 import type { Answer, Finding, Reminder } from "../../wire.js";
-import { figureText, folded, materialList, part, phrases, type Speech } from "./speech.js";
+import { folded, materialList, part, phrases, type Speech, sureness } from "./speech.js";
 
+/** A finding's own words hold its figure; what is added is only how sure it is. */
 export function findingsPart(findings: readonly Finding[], speech: Speech): HTMLElement | null {
   const items = findings.map(({ text, figure }) =>
-    make("span", {}, speech.words(text), figure && " ", figure && figureText(figure, speech)),
+    make("span", {}, speech.words(text), figure && " ", figure && sureness(figure, speech)),
   );
   return part("findings", speech, list(items, { class: "ws-list" }));
 }
@@ -33,7 +34,7 @@ export function notesPart(answer: Answer, speech: Speech): HTMLElement | null {
 }
 
 export function sourcesPart(answer: Answer, speech: Speech): HTMLElement | null {
-  const items = answer.sources.map((source) => sourceItem(source));
+  const items = answer.sources.map((source) => sourceItem(source, speech));
   return folded("sources", speech, list(items, { class: "ws-list" }));
 }
 
@@ -63,7 +64,16 @@ function reminderItem(reminder: Reminder, { labels, words }: Speech): HTMLElemen
   );
 }
 
-function sourceItem({ cite, place, obtained }: Answer["sources"][number]): HTMLElement {
-  const where = place ? `, ${place}` : "";
-  return make("span", {}, `${cite}${where} `, make("span", { class: "ws-sure" }, `(${obtained})`));
+/** Documents keep the language they are written in; how a figure was obtained is told in ours. */
+function sourceItem(source: Answer["sources"][number], { labels }: Speech): HTMLElement {
+  const { cite, place, obtained } = source;
+  const key = `obtained.${obtained.replaceAll(" ", "_")}`;
+  const how = labels.has(key) ? labels.text(key) : obtained;
+  return make(
+    "span",
+    {},
+    make("span", { lang: "en" }, place ? `${cite}, ${place}` : cite),
+    " ",
+    make("span", { class: "ws-sure" }, `(${how})`),
+  );
 }

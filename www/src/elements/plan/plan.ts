@@ -48,15 +48,15 @@ export class WinterseamPlan extends HTMLElement {
     this.#printing.abort();
   }
 
-  /** Shows an answer. What was unfolded stays unfolded. */
-  show(answer: Answer, troubleCount: number): void {
+  /** Shows an answer, or says that there is none. What was unfolded stays unfolded. */
+  show(answer: Answer | null, troubleCount: number): void {
     this.#showTroubles(troubleCount);
     const shown = JSON.stringify(answer);
     if (shown === this.#shown) return;
     this.#shown = shown;
     this.#answer = answer;
     const open = new Set(this.#openDetails());
-    this.#body.replaceChildren(...this.#parts(answer));
+    this.#body.replaceChildren(...(answer ? this.#parts(answer) : this.#nothing()));
     for (const details of this.#allDetails()) details.open = open.has(details.dataset.key ?? "");
   }
 
@@ -65,9 +65,9 @@ export class WinterseamPlan extends HTMLElement {
     const parts = [
       stopsPart(answer.stops, speech),
       answer.savings_hidden ? hiddenNote(speech) : null,
-      part("warnings", speech, warningList(answer.warnings, speech)),
       firstsPart(answer.firsts, speech),
       untouchedPart(answer, speech),
+      part("warnings", speech, warningList(answer.warnings, speech)),
       findingsPart(answer.findings, speech),
       lookNextPart(answer, speech),
       laterPart(answer.later, speech),
@@ -80,6 +80,12 @@ export class WinterseamPlan extends HTMLElement {
       smallPrint(answer, speech),
     ];
     return parts.filter((node) => node !== null);
+  }
+
+  #nothing(): Node[] {
+    const { labels } = this.speech;
+    const said = make("p", { class: "ws-cannot-start", role: "alert" }, labels.text("no_plan"));
+    return [said, safetyLines(labels, "h3")];
   }
 
   #tools(): HTMLElement {

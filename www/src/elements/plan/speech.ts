@@ -45,15 +45,15 @@ export function folded(
   );
 }
 
-/** A figure in words, with where it comes from. */
-export function figureText(figure: Figure, { labels, words }: Speech): HTMLElement {
-  return make(
-    "span",
-    { class: "ws-figure" },
-    words(figure.text),
-    " ",
-    make("span", { class: "ws-sure" }, `(${labels.text(`confidence.${figure.confidence}`)})`),
-  );
+/** A figure in words, with how sure it is. */
+export function figureText(figure: Figure, speech: Speech): HTMLElement {
+  const { words } = speech;
+  return make("span", { class: "ws-figure" }, words(figure.text), " ", sureness(figure, speech));
+}
+
+/** Where a figure comes from, in words. */
+export function sureness({ confidence }: Figure, { labels }: Speech): HTMLElement {
+  return make("span", { class: "ws-sure" }, `(${labels.text(`confidence.${confidence}`)})`);
 }
 
 export function phrases(all: readonly Phrase[], { words }: Speech): HTMLElement | null {

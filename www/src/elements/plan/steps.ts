@@ -14,6 +14,12 @@ export function laterPart(steps: readonly Step[], speech: Speech): HTMLElement |
   return folded("later", speech, stepList(steps, speech));
 }
 
+/** Steps that mend a stop: what stands in the box comes before any counting. */
+export function mendList(steps: readonly Step[], speech: Speech): HTMLElement | null {
+  if (steps.length === 0) return null;
+  return make("ul", { class: "ws-mends" }, ...steps.map((step) => stepItem(step, speech)));
+}
+
 function stepList(steps: readonly Step[], speech: Speech): HTMLElement {
   return make("ol", { class: "ws-steps" }, ...steps.map((step) => stepItem(step, speech)));
 }

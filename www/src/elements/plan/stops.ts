@@ -3,6 +3,7 @@
 import { make } from "../../dom.js";
 import type { Stop } from "../../wire.js";
 import { phrases, type Speech } from "./speech.js";
+import { mendList } from "./steps.js";
 
 export function stopsPart(stops: readonly Stop[], speech: Speech): HTMLElement | null {
   if (stops.length === 0) return null;
@@ -30,6 +31,7 @@ function stopBox(stop: Stop, speech: Speech): HTMLElement {
     make("p", { class: "ws-stop-text" }, words(stop.text)),
     make("p", { class: "ws-stop-because" }, words(stop.because)),
     ...titled("stop.meanwhile", phrases(stop.meanwhile, speech), speech),
+    ...titled("stop.mends", mendList(stop.mends, speech), speech),
     ...titled("stop.card", phrases(stop.card, speech), speech),
   );
 }

@@ -15,9 +15,12 @@ export function usesPart(uses: readonly Use[], speech: Speech): HTMLElement | nu
   );
 }
 
-/** Solid up to the low end of the range, hatched up to its high end. */
+/**
+ * Solid up to the low end of the range, hatched up to its high end. One fuel is sold by the gallon
+ * and another by the kilowatt-hour, so the lengths are those of the energy in joules.
+ */
 function bars(uses: readonly Use[], { words }: Speech): HTMLElement {
-  const most = Math.max(...uses.map(({ energy }) => energy.high));
+  const most = Math.max(...uses.map(({ energy }) => energy.si_high));
   const share = (part: number) => (most > 0 ? `${(100 * Math.max(part, 0)) / most}%` : "0%");
   return make(
     "ul",
@@ -29,8 +32,8 @@ function bars(uses: readonly Use[], { words }: Speech): HTMLElement {
         make("span"),
         make("span"),
       );
-      bar.style.setProperty("--ws-low", share(energy.low));
-      bar.style.setProperty("--ws-range", share(energy.high - energy.low));
+      bar.style.setProperty("--ws-low", share(energy.si_low));
+      bar.style.setProperty("--ws-range", share(energy.si_high - energy.si_low));
       return make(
         "li",
         {},
