@@ -24,7 +24,7 @@ fn answer(name: &str, fields: JsValue, tag: &JsValue) -> Result<JsValue, JsValue
 
 macro_rules! questions {
     ($($function:ident $name:literal $question:literal $answer:literal)+) => {$(
-        #[doc = concat!("Answers the question `", $name, "`, in SI units.")]
+        /// Answers the question of this name, in SI units.
         ///
         /// # Errors
         /// Everything that is wrong with the question, as an `Error` with `problems`.
