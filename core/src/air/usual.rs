@@ -21,7 +21,7 @@ impl Usual {
     pub const SOURCE: &'static Source = &trade::GAP_DEPTHS;
 }
 
-/// What is usual at a place.
+/// What is usual at a place; [`GAP_DEPTHS`](trade::GAP_DEPTHS).
 #[must_use]
 pub fn usual(place: GapPlace) -> Usual {
     let (depth_in, bends, leads_to) = match place {

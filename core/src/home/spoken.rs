@@ -4,7 +4,6 @@ use super::{
     AirOpenings, Alarm, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace, GroundBelow,
     HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure,
 };
-use crate::hot_water::Person;
 
 /// A choice that has a word in requests and answers.
 pub(crate) trait Spoken: Copy + 'static {
@@ -119,11 +118,5 @@ spoken! {
         "thermostat" = Thermostat,
         "self_regulating" = SelfRegulating,
         "seasonal" = Seasonal,
-    }
-    Person {
-        "adult" = Adult,
-        "child" = Child,
-        "older_adult" = OlderAdult,
-        "cannot_feel_or_move" = CannotFeelOrMove,
     }
 }

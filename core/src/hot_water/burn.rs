@@ -49,10 +49,16 @@ impl BurnTime {
     }
 }
 
-/// How far a kitchen thermometer may be off: 2 °F when it passed the ice-water check, else 4 °F.
+/// Error of a kitchen thermometer that passed the ice-water check, K; 2 °F.
+const CHECKED_K: f64 = 2.0 / 1.8;
+/// Error of one that did not, or was not put to it, K; 4 °F.
+const UNCHECKED_K: f64 = 4.0 / 1.8;
+
+/// How far a kitchen thermometer may be off: 2 °F when it passed the ice-water check, else 4 °F;
+/// [`THERMOMETER`](crate::sources::hot_water::THERMOMETER).
 #[must_use]
 pub fn thermometer_error(checked: bool) -> TemperatureInterval {
-    kelvins(if checked { 2.0 } else { 4.0 } / 1.8)
+    kelvins(if checked { CHECKED_K } else { UNCHECKED_K })
 }
 
 /// Time until a serious burn: a deep second-degree or a third-degree one, the epidermis lost.

@@ -1,6 +1,7 @@
 //! Whose skin it is.
 
 use super::damage::{DamageLaw, Injury};
+use crate::home::spoken;
 use crate::sources::Source;
 use crate::sources::hot_water::{CHILD_SKIN, DEGREES, OLDER_SKIN, SKIN_LAYERS};
 use uom::si::{f64::Length, f64::Ratio, length::micrometer, ratio::ratio};
@@ -16,6 +17,15 @@ pub enum Person {
     OlderAdult,
     /// The older adult's time; but whoever cannot feel or pull away is protected by no time.
     CannotFeelOrMove,
+}
+
+spoken! {
+    Person {
+        "adult" = Adult,
+        "child" = Child,
+        "older_adult" = OlderAdult,
+        "cannot_feel_or_move" = CannotFeelOrMove,
+    }
 }
 
 impl Person {

@@ -85,7 +85,7 @@ impl Tissue {
 /// Skin over a body at core temperature, its face held at the temperature of the water.
 ///
 /// Fast water holds the face like that; slower water would burn later, and that relief is not
-/// counted on.
+/// counted on. Layers: [`SKIN_LAYERS`](crate::sources::hot_water::SKIN_LAYERS).
 #[must_use]
 pub fn skin(basal_depth: Length) -> Wall {
     let tissues = [epidermis(basal_depth)].into_iter().chain(DEEP_TISSUES);
@@ -94,6 +94,39 @@ pub fn skin(basal_depth: Length) -> Wall {
 }
 
 /// Temperature at rest, °C, where this share of a step at the surface arrives in the end.
+///
+/// # Equation
+///
+/// T = Tc + (Ts − Tc) · s
+///
+/// # Symbols
+///
+/// | symbol | meaning                                | unit | in code        |
+/// |--------|----------------------------------------|------|----------------|
+/// | T      | temperature before the water comes     | °C   | return value   |
+/// | Tc     | body core                              | °C   | [`CORE_C`]     |
+/// | Ts     | surface at rest                        | °C   | [`SURFACE_C`]  |
+/// | s      | share of a lasting step that arrives   | –    | `settled`      |
+///
+/// # Source
+///
+/// The law is linear, see above; the two temperatures:
+/// [`SKIN_LAYERS`](crate::sources::hot_water::SKIN_LAYERS)
+///
+/// # Valid for
+///
+/// The layers of [`skin`], from the surface (s = 1) to the core (s = 0).
+///
+/// # Leaves out
+///
+/// Cold hands, which would burn a little later.
+///
+/// # Examples
+///
+/// ```
+/// use winterseam::hot_water::skin::{SURFACE_C, at_rest_c};
+/// assert_eq!(at_rest_c(1.0), SURFACE_C);
+/// ```
 #[must_use]
 pub fn at_rest_c(settled: f64) -> f64 {
     CORE_C + (SURFACE_C - CORE_C) * settled
