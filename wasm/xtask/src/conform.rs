@@ -37,7 +37,7 @@ pub(crate) fn run(names: &[String]) -> Result<()> {
     let tally = target::folder().join("conform.csv");
     let _ = fs::remove_file(&tally);
     let mut check = tests_command();
-    check.args(["--quiet", "--exact"]).args(&tests).env("CONFORM_TALLY", &tally);
+    check.arg("--exact").args(&tests).env("CONFORM_TALLY", &tally);
     let passed = step::start(&mut check)?.success();
     let tables = read(&fs::read_to_string(&tally).unwrap_or_default())?;
     print(&tables);

@@ -34,12 +34,17 @@ pub(crate) fn build() -> Result<Vec<u8>> {
 
 fn compile() -> Result<PathBuf> {
     const TARGET: &str = "wasm32-unknown-unknown";
-    let mut build =
-        target::cargo(["build", "--release", "--locked", "--package=winterseam-wasm", "--target"]);
+    let mut build = target::cargo([
+        "build",
+        "--profile=page",
+        "--locked",
+        "--package=winterseam-wasm",
+        "--target",
+    ]);
     // Unit separators, because a path may hold a space.
     build.arg(TARGET).env("CARGO_ENCODED_RUSTFLAGS", remaps()?.join("\x1f"));
     step::run(&mut build)?;
-    Ok(target::folder().join(TARGET).join("release/winterseam_wasm.wasm"))
+    Ok(target::folder().join(TARGET).join("page/winterseam_wasm.wasm"))
 }
 
 /// Flags that keep the paths of this machine out of the module. The last that fits wins.
