@@ -47,3 +47,8 @@ pub mod words;
 
 // The door.
 pub mod wire;
+
+/// The examples of the README are run like any other.
+#[cfg(doctest)]
+#[doc = include_str!("../../README.md")]
+pub struct Readme;
