@@ -6,7 +6,7 @@ mod worth;
 use crate::balance::{self, Assessment, Weather};
 use crate::home::Home;
 use crate::money::Dollars;
-use crate::repairs::{self, Changes, Repair};
+use crate::repairs::{self, Changes, Order, Repair};
 use crate::safety::{self, Lines, NoTightening, Stop};
 use uom::si::f64::Energy;
 
@@ -134,11 +134,22 @@ impl Walk<'_> {
 
     fn propose(&self, repair: &'static Repair) -> Option<Proposal> {
         let after = (repair.apply)(&self.home)?;
-        let saving = self.weather.map(|weather| {
-            let year = |home| balance::assess(home, weather);
-            Saving::between(&year(&self.home), &year(&after))
-        });
+        let saving = match self.weather {
+            Some(weather) => Some(self.saving(repair, &after, weather)?),
+            None => None,
+        };
         Some(Proposal { repair, before: self.home.clone(), saving })
+    }
+
+    /// What a repair saves; `None` where it saves nothing though it is meant to, or where a pipe
+    /// would be in danger of frost for longer than before.
+    fn saving(&self, repair: &Repair, after: &Home, weather: &Weather<'_>) -> Option<Saving> {
+        let [before, after] = [&self.home, after].map(|home| balance::assess(home, weather));
+        let saving = Saving::between(&before, &after);
+        let idle = repair.changes != Changes::Safety && saving.energy <= Energy::default();
+        let colder = after.freeze_risk > before.freeze_risk;
+        let mends = (repair.order)(&self.home) == Order::LifeSafety;
+        (mends || !(idle || colder)).then_some(saving)
     }
 
     /// The repair that comes next: the earliest step of the order, then the one worth most.

@@ -28,16 +28,16 @@ pub(super) fn score(proposal: &Proposal) -> f64 {
 /// air, or its saving stands out of the noise and comes back within the repair's life.
 #[must_use]
 pub fn is_worth_it(proposal: &Proposal) -> bool {
-    if (proposal.repair.order)(&proposal.before) <= Order::Airflow {
-        return true;
+    match (proposal.repair.order)(&proposal.before) {
+        order if order <= Order::Airflow => return true,
+        Order::Trifles => return false,
+        _ => {}
     }
-    let outlet_plates = proposal.repair.id == "outlet_plates";
-    let pays = proposal.saving.is_some_and(|saving| match saving.dollars {
+    proposal.saving.is_some_and(|saving| match saving.dollars {
         Some(yearly) => {
-            yearly >= NOISE
-                && yearly * proposal.repair.life_years > proposal.repair.cost(&proposal.before).best
+            let cost = proposal.repair.cost(&proposal.before).best;
+            yearly >= NOISE && yearly * proposal.repair.life_years > cost
         }
         None => saving.energy.get::<kilowatt_hour>() >= NOISE_KWH,
-    });
-    pays && !outlet_plates
+    })
 }

@@ -90,6 +90,8 @@ pub enum Order {
     Controls,
     /// Small seals.
     SmallSeals,
+    /// Drafts so small that they are never among the firsts.
+    Trifles,
 }
 
 /// Who may do a job. Local law decides; this is never looser than the trade's own table.

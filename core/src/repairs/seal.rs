@@ -44,7 +44,11 @@ fn order(home: &Home, place: GapPlace) -> Order {
         let (length, width) = (gap.length.get::<inch>(), gap.width.get::<inch>());
         width >= 0.25 && length * width >= 5.0
     });
-    if hole { Order::BigHoles } else { Order::SmallSeals }
+    match place {
+        GapPlace::OutletPlate => Order::Trifles,
+        _ if hole => Order::BigHoles,
+        _ => Order::SmallSeals,
+    }
 }
 
 /// Length of the gaps at a place, with a tenth for waste, in feet.

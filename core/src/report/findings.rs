@@ -29,6 +29,7 @@ pub(super) fn findings(home: &Home, ranges: &Ranges) -> Vec<Finding> {
     let mut all = tap(home);
     all.extend(gaps(home, ranges));
     all.extend(cable(ranges));
+    all.extend(freeze_risk(ranges));
     all.extend(filter(home));
     all.extend(bath_fan(home));
     all.extend(fresh_air(home));
@@ -110,6 +111,12 @@ fn cable(ranges: &Ranges) -> Option<Finding> {
     let figure = energy::a_year(&amount.energy, Some(Fuel::Electricity));
     let text = Phrase::new("finding.heat_cable").with("energy", figure.text.clone());
     Some(Finding { item: "heat_cable", text, figure: Some(figure) })
+}
+
+/// Said only where a typical year has such hours; that it has none says nothing of a rare frost.
+fn freeze_risk(ranges: &Ranges) -> Option<Finding> {
+    let at_risk = ranges.freeze_risk?.get::<uom::si::time::hour>() >= 1.0;
+    at_risk.then(|| plain("heat_cable", Phrase::new("finding.freeze_risk")))
 }
 
 fn filter(home: &Home) -> Option<Finding> {

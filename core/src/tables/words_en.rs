@@ -167,6 +167,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("finding.fan_roof_cavity", "The bath fan blows into the roof. That air is damp."),
     ("finding.fan_under_home", "The bath fan blows under the home. That air is damp."),
     ("finding.filter_age", "The furnace filter has been in for {$days :number maximumFractionDigits=0} days."),
+    ("finding.freeze_risk", "In hard cold this heat tape is off, or too weak for its pipe. Ask which insulation its maker allows."),
     ("finding.fresh_air", "A home of this size needs {$flow} of fresh air."),
     ("finding.gap", "{$place}: heating the air that comes through takes {$energy}."),
     ("finding.heat_cable", "The heat tape takes {$energy}."),

@@ -167,6 +167,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("finding.fan_roof_cavity", "El extractor del baño sopla hacia el techo. Ese aire es húmedo."),
     ("finding.fan_under_home", "El extractor del baño sopla debajo de la casa. Ese aire es húmedo."),
     ("finding.filter_age", "El filtro de la calefacción lleva {$days :number maximumFractionDigits=0} días puesto."),
+    ("finding.freeze_risk", "En frío fuerte este cable calefactor (heat tape) está apagado o es débil para su tubo. Pregunte qué aislante permite el fabricante."),
     ("finding.fresh_air", "Una casa de este tamaño necesita {$flow} de aire fresco."),
     ("finding.gap", "{$place}: calentar el aire que entra gasta {$energy}."),
     ("finding.heat_cable", "El cable calefactor (heat tape) gasta {$energy}."),

@@ -9,7 +9,7 @@ use crate::plan::{Plan, Proposal, Saving};
 use crate::repairs::Changes;
 use crate::sources::{Figure, Source};
 use std::collections::BTreeMap;
-use uom::si::f64::Energy;
+use uom::si::f64::{Energy, Time};
 
 /// An amount of energy and what it costs.
 #[derive(Debug, Clone)]
@@ -25,6 +25,8 @@ pub struct Amount {
 pub struct Ranges {
     /// What each use takes in a year.
     pub uses: BTreeMap<UseKey, Amount>,
+    /// Time in which the pipe with a heat cable may freeze, at best guess.
+    pub freeze_risk: Option<Time>,
     /// What each repair of the plan saves in a year, by its name.
     pub savings: BTreeMap<&'static str, Amount>,
 }
@@ -34,7 +36,8 @@ pub struct Ranges {
 pub fn ranges(home: &Home, weather: &Weather<'_>, plan: &Plan) -> Ranges {
     let draws = Draw::ALL.map(|end| draw(home, end));
     let years = draws.clone().map(|home| balance::assess(&home, weather));
-    let mut found = Ranges { uses: uses(home, &years), ..Ranges::default() };
+    let freeze_risk = years[1].freeze_risk;
+    let mut found = Ranges { uses: uses(home, &years), freeze_risk, ..Ranges::default() };
     let steps: Vec<&Proposal> = plan.proposals().collect();
     let walks = draws.map(|home| savings(home, weather, &steps));
     for (i, step) in steps.iter().enumerate() {
