@@ -7,6 +7,8 @@ mod door;
 mod freeze;
 mod harness;
 mod hot_water;
+mod invariants;
 mod moisture;
 mod money;
+mod scenarios;
 mod words;

@@ -1,0 +1,97 @@
+//! Energy of gaps and cables: more hole, more air; no path outdoors, no heat.
+
+use super::typed;
+use serde_json::{Value, json};
+use uom::si::energy::kilowatt_hour;
+use uom::si::f64::Energy;
+use winterseam::balance::{Assessment, Weather, assess};
+use winterseam::climate::{Atlas, Year};
+use winterseam::repairs;
+
+fn year(request: &Value) -> Assessment {
+    let place = Atlas::embedded().place("59801").expect("known");
+    let hours = Year::of(&place.station);
+    assess(&typed(request), &Weather { place: &place, year: &hours })
+}
+
+fn with_gap(length_in: f64, width_in: f64, leads_to: &str) -> Value {
+    json!({
+        "today": "2026-11-25",
+        "heating": {"fuel": "propane", "price_usd": 2.6, "price_per": "gal"},
+        "gaps": [{"place": "door_bottom", "length_in": length_in, "width_in": width_in,
+            "leads_to": leads_to}],
+    })
+}
+
+fn kwh(energy: Energy) -> f64 {
+    energy.get::<kilowatt_hour>()
+}
+
+#[test]
+fn a_wider_or_longer_gap_takes_more() {
+    let mut last = 0.0;
+    for width in [0.02, 0.0625, 0.125, 0.25, 0.5, 1.0] {
+        let takes = kwh(year(&with_gap(36.0, width, "outdoors")).bought());
+        assert!(takes > last, "{width} in");
+        last = takes;
+    }
+    let short = kwh(year(&with_gap(18.0, 0.25, "outdoors")).bought());
+    let long = kwh(year(&with_gap(36.0, 0.25, "outdoors")).bought());
+    assert!((long / short - 2.0).abs() < 1e-9, "twice as long, twice the air");
+}
+
+#[test]
+fn a_gap_into_a_room_costs_no_heat_and_one_behind_another_skin_less() {
+    let takes = |leads_to| kwh(year(&with_gap(36.0, 0.25, leads_to)).bought());
+    assert!(takes("room_or_return").abs() < 1e-12);
+    assert!(takes("belly") < takes("outdoors"));
+    // Two equal openings in series pass 1/√2 of one: the orifice law.
+    assert!((takes("wall") / takes("outdoors") - 0.5_f64.sqrt()).abs() < 1e-9);
+}
+
+/// Source: arithmetic of the trade, W/ft × ft × 8,760 h: 60 ft at 7 W/ft is 420 W and 3,679 kWh.
+#[test]
+fn a_cable_that_is_always_on_takes_its_watts_all_year() {
+    let year = year(&json!({
+        "today": "2026-11-25",
+        "electricity_usd_per_kwh": 0.13,
+        "heat_cable": {"present": true, "length_ft": 60, "power_w_per_ft": 7, "control": "always_on"},
+    }));
+    assert!((kwh(year.bought()) - 3_679.2).abs() < 0.05);
+    let cost = year.uses[0].cost.expect("a price").0;
+    assert!((cost - 478.3).abs() < 0.05, "{cost}");
+}
+
+/// Source: U.S. Energy Information Administration, 91,452 Btu in a gallon of propane; a furnace of
+/// 0.78: the dollars are the gallons at their price.
+#[test]
+fn propane_is_bought_by_the_gallon() {
+    let year = year(&with_gap(36.0, 0.375, "outdoors"));
+    let gallons = kwh(year.bought()) * 3_412.142 / 91_452.0;
+    let cost = year.uses[0].cost.expect("a price").0;
+    assert!((cost - gallons * 2.6).abs() < 1e-3 * cost, "{cost} for {gallons}");
+    assert!((15.0..40.0).contains(&gallons), "{gallons}");
+}
+
+#[test]
+fn no_repair_adds_energy_where_it_is_meant_to_save() {
+    let request = json!({
+        "today": "2026-07-01",
+        "first_look": {"co_alarm": "working"},
+        "gaps": [{"place": "door_bottom", "length_in": 36, "width_in": 0.25},
+            {"place": "outlet_plate", "length_in": 4, "width_in": 0.1}],
+        "heat_cable": {"present": true, "control": "always_on", "someone_plugs_in": true},
+    });
+    let (home, before) = (typed(&request), year(&request).bought());
+    let place = Atlas::embedded().place("59801").expect("known");
+    let hours = Year::of(&place.station);
+    let mut saved = 0;
+    for repair in repairs::ALL {
+        if let Some(after) = (repair.apply)(&home) {
+            let after = assess(&after, &Weather { place: &place, year: &hours }).bought();
+            assert!(after <= before, "{}", repair.id);
+            saved += usize::from(after < before);
+        }
+    }
+    assert!(saved >= 4, "{saved}");
+}

@@ -1,0 +1,149 @@
+//! Random walks through random homes, the same on every machine.
+
+use serde_json::{Map, Value, json};
+
+/// A linear congruential generator (Knuth's MMIX constants): plenty for picking answers.
+pub(super) struct Luck(u64);
+
+impl Luck {
+    pub(super) fn new(seed: u64) -> Self {
+        Self(seed.wrapping_mul(2_654_435_761).wrapping_add(99_991))
+    }
+
+    pub(super) fn below(&mut self, n: usize) -> usize {
+        self.0 =
+            self.0.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+        usize::try_from(self.0 >> 33).expect("31 bits") % n
+    }
+
+    fn pick<'a, T>(&mut self, list: &'a [T]) -> &'a T {
+        &list[self.below(list.len())]
+    }
+
+    fn between(&mut self, low: f64, high: f64) -> f64 {
+        let step = u32::try_from(self.below(1_001)).expect("small");
+        low + (high - low) * f64::from(step) / 1_000.0
+    }
+}
+
+const FLAGS: [Value; 3] = [Value::Null, Value::Bool(false), Value::Bool(true)];
+const PLACES: [&str; 15] = [
+    "door_bottom",
+    "door_side",
+    "window_sash",
+    "casing",
+    "ceiling_joint",
+    "marriage_line",
+    "pipe_hole",
+    "bath_fan_housing",
+    "access_panel",
+    "outlet_plate",
+    "cooler_grille",
+    "water_heater_closet",
+    "furnace_closet",
+    "coil_cabinet",
+    "elsewhere",
+];
+const LEADS: [&str; 6] =
+    ["outdoors", "belly", "roof_cavity", "closet_with_outside_air", "wall", "room_or_return"];
+const ALARM: [&str; 5] = ["working", "missing", "expired", "chirping", "sounding"];
+const ZIPS: [&str; 6] = ["59801", "56649", "70560", "85283", "30901", "99701"];
+
+/// A word of a list, or not seen.
+fn word(luck: &mut Luck, list: &[&str]) -> Value {
+    if luck.below(4) == 0 { Value::Null } else { json!(luck.pick(list)) }
+}
+
+fn number(luck: &mut Luck, low: f64, high: f64) -> Value {
+    if luck.below(4) == 0 { Value::Null } else { json!(luck.between(low, high)) }
+}
+
+fn flags(luck: &mut Luck, keys: &[&str]) -> Map<String, Value> {
+    keys.iter().map(|key| ((*key).to_owned(), luck.pick(&FLAGS).clone())).collect()
+}
+
+/// A request that the door lets in. Dangers are rarer than in life's worst homes, so that plans with
+/// jobs are among them.
+pub(super) fn request(luck: &mut Luck, with_zip: bool) -> Value {
+    let mut request = json!({
+        "today": format!("2026-{:02}-{:02}", 1 + luck.below(12), 1 + luck.below(28)),
+        "home": {
+            "width_ft": number(luck, 8.0, 32.0), "length_ft": number(luck, 30.0, 76.0),
+            "bedrooms_count": luck.below(5), "setpoint_f": number(luck, 60.0, 76.0),
+            "indoors_f": number(luck, 50.0, 95.0),
+            "shelter": word(luck, &["open_ground", "lone_home", "neighbours_close"]),
+            "cooling": word(luck, &["none", "evaporative", "air_conditioner"]),
+            "ground_below": word(luck, &["bare", "covered"]),
+            "tenure": word(luck, &["owns_home_and_lot", "owns_home_rents_lot", "rents_home"]),
+        },
+        "people": flags(luck, &[
+            "child_under_5", "age_65_or_more", "cannot_feel_or_move", "lung_or_immune", "oxygen",
+            "medical_machine",
+        ]),
+        "first_look": {"co_alarm": word(luck, &ALARM[..4]), "smoke_alarm": word(luck, &ALARM[..4])},
+        "furnace_filter": {
+            "in_use_days": number(luck, 0.0, 300.0),
+            "look": word(luck, &["bright", "grey", "dim", "blocked"]),
+        },
+        "water_heater": {
+            "kind": word(luck, &["electric", "heat_pump", "sealed_combustion", "draft_hood"]),
+            "tap_f": number(luck, 60.0, 170.0), "thermometer_checked": luck.pick(&FLAGS).clone(),
+            "openings": word(luck, &["open", "open", "open", "partly", "blocked"]),
+        },
+        "bath_fan": {
+            "bag_emptied_s": number(luck, 1.0, 30.0),
+            "ends": word(luck, &["outdoors", "roof_cavity", "under_home"]),
+        },
+        "gaps": gaps(luck),
+        "heat_cable": cable(luck),
+        "heating": {"fuel": word(luck, &["electricity", "heat_pump", "propane", "wood"]),
+            "sealed_label_seen": luck.pick(&FLAGS).clone()},
+        "electricity_usd_per_kwh": number(luck, 0.08, 0.4),
+    });
+    if luck.below(8) == 0 {
+        let dangers = ["gas_smell", "symptoms", "hot_wiring", "oven_for_heat", "tap_dry"];
+        request["first_look"][*luck.pick(&dangers)] = json!(true);
+    }
+    if request["heating"]["fuel"] == "propane" {
+        request["heating"]["price_usd"] = json!(2.6);
+        request["heating"]["price_per"] = json!("gal");
+    }
+    if with_zip {
+        request["home"]["zip"] = json!(luck.pick(&ZIPS));
+    }
+    request
+}
+
+fn gaps(luck: &mut Luck) -> Value {
+    let many = luck.below(5);
+    let gap = |luck: &mut Luck| {
+        json!({
+            "place": luck.pick(&PLACES), "length_in": luck.between(2.0, 200.0),
+            "width_in": luck.between(0.02, 2.0), "leads_to": word(luck, &LEADS),
+        })
+    };
+    (0..many).map(|_| gap(luck)).collect()
+}
+
+fn cable(luck: &mut Luck) -> Value {
+    let keys = [
+        "uncertified",
+        "under_foam",
+        "lapped",
+        "ground_fault_outlet",
+        "thermostat_proved",
+        "someone_plugs_in",
+    ];
+    let mut cable = flags(luck, &keys);
+    cable.insert("present".to_owned(), json!(true));
+    cable.insert("damaged".to_owned(), json!(luck.below(8) == 0));
+    cable.insert("length_ft".to_owned(), number(luck, 3.0, 60.0));
+    cable.insert("power_w_per_ft".to_owned(), number(luck, 3.0, 12.0));
+    let controls = ["always_on", "thermostat", "self_regulating", "seasonal"];
+    cable.insert("control".to_owned(), word(luck, &controls));
+    match luck.below(4) {
+        0 => Value::Null,
+        1 => json!({"present": false}),
+        _ => Value::Object(cable),
+    }
+}

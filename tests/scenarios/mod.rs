@@ -1,0 +1,206 @@
+//! The invented homes, held to what a trainer of home energy coaches would show and would never
+//! say. Source: the project's own safety rules; common practice.
+
+use serde_json::Value;
+use std::path::Path;
+use winterseam::climate::Atlas;
+use winterseam::wire::{Answer, Step, Tree, assess};
+use winterseam::words::Language;
+
+fn plan(home: &str) -> Answer {
+    let homes = Path::new(env!("CARGO_MANIFEST_DIR")).join("../core/examples/homes");
+    let request = std::fs::read_to_string(homes.join(format!("{home}.json"))).expect(home);
+    let tree = Tree::from_json(&request).expect("JSON");
+    assess(&tree, Some(Atlas::embedded())).unwrap_or_else(|errors| panic!("{home}: {errors:?}"))
+}
+
+fn says(answer: &Answer, language: Language) -> String {
+    let mut all = String::new();
+    let value = serde_json::to_value(answer).expect("plain data");
+    gather(&value, language, &mut all);
+    all
+}
+
+fn gather(value: &Value, language: Language, all: &mut String) {
+    match value {
+        Value::Object(map) if map.len() == 2 && map.contains_key("args") => {
+            let tree = Tree::from_json(&value.to_string()).expect("JSON");
+            let phrase = winterseam::wire::phrase(&tree).expect("a phrase");
+            all.push_str(&winterseam::words::render(&phrase, language));
+            all.push('\n');
+        }
+        Value::Object(map) => map.values().for_each(|inner| gather(inner, language, all)),
+        Value::Array(list) => list.iter().for_each(|inner| gather(inner, language, all)),
+        _ => {}
+    }
+}
+
+/// Codes of everything that warns: stops, their mends, steps, and the list of warnings.
+fn warns(answer: &Answer) -> Vec<&str> {
+    let mends = answer.stops.iter().flat_map(|stop| &stop.mends);
+    let steps = mends.chain(&answer.firsts).chain(&answer.later);
+    let stops = answer.stops.iter().map(|stop| stop.code.as_str());
+    let cautions = steps.flat_map(|step| &step.cautions).chain(&answer.warnings);
+    stops.chain(cautions.map(|warning| warning.code.as_str())).collect()
+}
+
+fn must_warn(answer: &Answer, codes: &[&str]) {
+    let shown = warns(answer);
+    for code in codes {
+        assert!(shown.contains(code), "{code} is missing among {shown:?}");
+    }
+}
+
+fn jobs(answer: &Answer) -> Vec<&str> {
+    let mends = answer.stops.iter().flat_map(|stop| &stop.mends);
+    mends.chain(&answer.firsts).chain(&answer.later).map(|step| step.id.as_str()).collect()
+}
+
+fn closes_gaps(step: &str) -> bool {
+    let repair = winterseam::repairs::by_id(step).expect("listed");
+    matches!(repair.changes, winterseam::repairs::Changes::Gaps(_))
+}
+
+fn kinds(answer: &Answer) -> Vec<(&str, &str)> {
+    answer.stops.iter().map(|stop| (stop.kind.as_str(), stop.code.as_str())).collect()
+}
+
+#[test]
+fn a_charred_cable_in_hard_frost_goes_off_together_with_a_plan_for_the_pipe() {
+    let answer = plan("birch-fork-14");
+    let stop = answer.stops.iter().find(|s| s.code == "W-HEATCABLE-FIRE").expect("the cable");
+    assert_eq!(stop.kind, "off");
+    let meanwhile: Vec<&str> = stop.meanwhile.iter().map(|p| p.key.as_str()).collect();
+    for needed in
+        ["meanwhile.cable_off", "meanwhile.cable_replace_today", "meanwhile.drain_before_dark"]
+    {
+        assert!(meanwhile.contains(&needed), "{needed}");
+    }
+    assert!(!stop.card.is_empty(), "the next twenty-four hours");
+    assert_eq!(stop.mends[0].id, "replace_cable");
+    assert!(!jobs(&answer).contains(&"cable_season"), "never just unplugged");
+}
+
+#[test]
+fn hot_water_and_weak_lungs_mean_a_valve_and_not_a_blind_turn_of_the_dial() {
+    let answer = plan("birch-fork-14");
+    assert!(jobs(&answer).contains(&"mixing_valve") && !jobs(&answer).contains(&"turn_down"));
+    must_warn(
+        &answer,
+        &[
+            "W-BREAKER",
+            "W-CO",
+            "W-CRAWL-COLD-RODENT",
+            "W-FREEZE-BEFORE-UNPLUG",
+            "W-HEATCABLE-FIRE",
+            "W-LEGIONELLA",
+            "W-OXYGEN",
+            "W-SCALD",
+            "W-SMOKE-ALARM",
+        ],
+    );
+    assert!(answer.savings_hidden && answer.uses.is_empty());
+}
+
+#[test]
+fn in_the_hot_and_humid_no_gap_is_closed_over_bare_soil() {
+    let answer = plan("lago-tordo-22");
+    assert!(!jobs(&answer).into_iter().any(closes_gaps));
+    assert!(answer.notes.iter().any(|note| note.key == "note.no_tightening_moisture_first"));
+    must_warn(
+        &answer,
+        &["W-SCALD-CHILD", "W-NO-INTERIOR-VAPOR-BARRIER-HOT-HUMID", "W-MOISTURE-FIRST"],
+    );
+    assert!(kinds(&answer).contains(&("today", "W-SCALD-CHILD")));
+    assert!(jobs(&answer).contains(&"turn_down"));
+    assert!(says(&answer, Language::Spanish).contains("extractor del baño"));
+}
+
+#[test]
+fn who_feels_sick_indoors_is_told_to_leave_and_nothing_else_is_asked() {
+    let answer = plan("wickfen-row-7");
+    assert_eq!(kinds(&answer)[0], ("out", "W-CO-EMERGENCY"));
+    assert!(jobs(&answer).is_empty() && answer.look_next.is_empty() && answer.shopping.is_empty());
+    must_warn(
+        &answer,
+        &["W-CO-EMERGENCY", "W-DO-NOT-SEAL-COMBUSTION-AIR", "W-GAS-PRO", "W-RENTER-WRITTEN-NOTICE"],
+    );
+    assert!(!says(&answer, Language::English).contains("saves"));
+}
+
+#[test]
+fn a_renter_with_a_toddler_sees_the_dangers_before_the_door() {
+    let answer = plan("sweetgum-b12");
+    must_warn(
+        &answer,
+        &[
+            "W-EXIT",
+            "W-HOT-WIRE",
+            "W-NO-HEAT",
+            "W-OVEN-HEAT",
+            "W-SCALD-CHILD",
+            "W-SMOKE-ALARM",
+            "W-SPACE-HEATER",
+            "W-RENTER-WRITTEN-NOTICE",
+        ],
+    );
+    assert!(answer.savings_hidden);
+}
+
+/// Source: arithmetic, 60 ft × 7 W/ft × 8,760 h = 3,679 kWh; a tag is kept to within a tenth.
+#[test]
+fn a_cable_left_on_all_summer_is_found_and_never_just_pulled() {
+    let answer = plan("tamarack-5");
+    let cable = answer.uses.iter().find(|line| line.key == "heat_cable").expect("the cable");
+    assert!((cable.energy.value - 3_679.2).abs() < 0.1, "{}", cable.energy.value);
+    assert!(cable.energy.low < 3_400.0 && cable.energy.high > 3_900.0);
+    assert_eq!(answer.firsts[0].id, "cable_thermostat");
+    must_warn(&answer, &["W-HEATCABLE-FIRE", "W-FREEZE-BEFORE-UNPLUG", "W-UNMEASURED-FUEL"]);
+    assert!(answer.reminders.iter().any(|r| r.title.key == "reminder.cable_in.title"));
+}
+
+#[test]
+fn where_little_is_left_the_plan_says_so() {
+    let answer = plan("palm-hollow-2");
+    assert!(answer.firsts.is_empty() && answer.stops.is_empty());
+    assert!(answer.notes.iter().any(|note| note.key == "warning.W-SMALL-POTENTIAL"));
+}
+
+#[test]
+fn the_demo_home_gets_three_firsts_with_ranges() {
+    let answer = plan("demo");
+    assert_eq!(answer.firsts.len(), 3);
+    let ranged =
+        |step: &Step| step.saving.as_ref().is_some_and(|s| s.low < s.value && s.value < s.high);
+    assert!(answer.firsts.iter().any(ranged));
+    assert!(answer.stops.is_empty() && !answer.savings_hidden);
+}
+
+#[test]
+fn a_half_finished_walk_is_a_valid_request() {
+    let groups = [
+        "{}",
+        r#"{"home": {"zip": "59801"}}"#,
+        r#"{"people": {"oxygen": true}}"#,
+        r#"{"first_look": {"co_alarm": "working"}}"#,
+        r#"{"heating": {"fuel": "wood"}}"#,
+        r#"{"furnace_filter": {"look": "dim"}}"#,
+        r#"{"water_heater": {"tap_f": 128}}"#,
+        r#"{"bath_fan": {"ends": "outdoors"}}"#,
+        r#"{"heat_cable": {"present": true}}"#,
+        r#"{"gaps": [{"place": "casing", "length_in": 9, "width_in": 0.1}]}"#,
+    ];
+    for group in groups {
+        let mut request: Value = serde_json::from_str(group).expect("JSON");
+        request["today"] = "2026-11-25".into();
+        let tree = Tree::from_json(&request.to_string()).expect("JSON");
+        let answer = assess(&tree, Some(Atlas::embedded())).expect(group);
+        assert!(!answer.look_next.is_empty(), "{group}: much is unknown");
+        let good = |f: &winterseam::wire::Finding| f.item == "good";
+        assert!(
+            group.contains("working")
+                || group.contains("outdoors")
+                || !answer.findings.iter().any(good)
+        );
+    }
+}
