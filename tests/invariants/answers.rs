@@ -14,7 +14,7 @@ fn answers() -> &'static [(Value, Value)] {
 }
 
 fn answered(seed: u64) -> (Value, Value) {
-    let request = request(&mut Luck::new(seed), seed % 2 == 0);
+    let request = request(&mut Luck::new(seed), seed.is_multiple_of(2));
     let tree = Tree::from_json(&request.to_string()).expect("JSON");
     let answer = assess(&tree, Some(Atlas::embedded())).unwrap_or_else(|e| panic!("{e:?}"));
     (request, serde_json::to_value(answer).expect("plain data"))

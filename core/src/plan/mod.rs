@@ -1,16 +1,19 @@
 //! What to do first: stops, then at most three firsts, then the rest.
 
 mod season;
+mod walk;
 mod worth;
 
-use crate::balance::{self, Assessment, Weather};
+use crate::balance::{Assessment, Weather};
 use crate::home::Home;
 use crate::money::Dollars;
-use crate::repairs::{self, Changes, Order, Repair};
+use crate::repairs::{self, Repair};
 use crate::safety::{self, Lines, NoTightening, Stop};
 use uom::si::f64::Energy;
 
 pub use worth::is_worth_it;
+
+use walk::Walk;
 
 /// Nobody does twelve things; three get done.
 const FIRSTS: usize = 3;
@@ -99,72 +102,16 @@ pub fn plan(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Plan {
     if safety::hides_jobs(&plan.stops) {
         return plan;
     }
-    let mut walk = Walk { home: home.clone(), weather, lines, tightening: tightening.is_ok() };
+    let mut walk = Walk::new(home, weather, lines, tightening.is_ok());
     for (rule, id) in plan.stops.iter().flat_map(|s| mends(s.rule).iter().map(|id| (s.rule, id))) {
         let mend = repairs::by_id(id).and_then(|repair| walk.take(repair));
         plan.mends.extend(mend.map(|proposal| (rule, proposal)));
     }
-    let mut rest = vec![];
-    while let Some(next) = walk.best() {
-        rest.extend(walk.take(next));
-    }
-    let (worth, not): (Vec<_>, Vec<_>) = rest.into_iter().partition(is_worth_it);
+    let rest = std::iter::from_fn(|| walk.take_best());
+    let (worth, not): (Vec<_>, Vec<_>) = rest.partition(is_worth_it);
     plan.little_left = worth.is_empty() && plan.stops.is_empty() && plan.no_tightening.is_none();
     plan.firsts = worth;
     plan.later = plan.firsts.split_off(FIRSTS.min(plan.firsts.len()));
     plan.later.extend(not);
     plan
-}
-
-/// The home on its way through the steps of the plan.
-struct Walk<'a> {
-    home: Home,
-    weather: Option<&'a Weather<'a>>,
-    lines: &'a Lines,
-    tightening: bool,
-}
-
-impl Walk<'_> {
-    /// Takes one step: the home becomes the home after the repair.
-    fn take(&mut self, repair: &'static Repair) -> Option<Proposal> {
-        let proposal = self.propose(repair)?;
-        self.home = (repair.apply)(&self.home)?;
-        Some(proposal)
-    }
-
-    fn propose(&self, repair: &'static Repair) -> Option<Proposal> {
-        let after = (repair.apply)(&self.home)?;
-        let saving = match self.weather {
-            Some(weather) => Some(self.saving(repair, &after, weather)?),
-            None => None,
-        };
-        Some(Proposal { repair, before: self.home.clone(), saving })
-    }
-
-    /// What a repair saves; `None` where it saves nothing though it is meant to, or where a pipe
-    /// would be in danger of frost for longer than before.
-    fn saving(&self, repair: &Repair, after: &Home, weather: &Weather<'_>) -> Option<Saving> {
-        let [before, after] = [&self.home, after].map(|home| balance::assess(home, weather));
-        let saving = Saving::between(&before, &after);
-        let idle = repair.changes != Changes::Safety && saving.energy <= Energy::default();
-        let colder = after.freeze_risk > before.freeze_risk;
-        let mends = (repair.order)(&self.home) == Order::LifeSafety;
-        (mends || !(idle || colder)).then_some(saving)
-    }
-
-    /// The repair that comes next: the earliest step of the order, then the one worth most.
-    fn best(&self) -> Option<&'static Repair> {
-        let open = repairs::ALL.iter().filter(|repair| self.allowed(repair));
-        let scored = open.filter_map(|repair| {
-            let proposal = self.propose(repair)?;
-            Some(((repair.order)(&self.home), worth::score(&proposal), *repair))
-        });
-        scored.min_by(|a, b| a.0.cmp(&b.0).then(b.1.total_cmp(&a.1))).map(|(_, _, repair)| repair)
-    }
-
-    fn allowed(&self, repair: &Repair) -> bool {
-        let tightens = matches!(repair.changes, Changes::Gaps(_));
-        (self.tightening || !tightens)
-            && season::allows(repair, &self.home, self.weather, self.lines)
-    }
 }

@@ -53,7 +53,8 @@ impl Reminder {
 /// Every reminder of a plan, in order of time.
 pub(super) fn reminders(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<Reminder> {
     let today = home.today;
-    let has = |id| plan.proposals().any(|step| step.repair.id == id);
+    let soon = || plan.mends.iter().map(|(_, mend)| mend).chain(&plan.firsts);
+    let has = |id| soon().any(|step| step.repair.id == id);
     let mut all = vec![
         Reminder::new("filter", after(today, 30.days()), Some(Every::Month)),
         Reminder::new("alarms", after(today, 14.days()), Some(Every::Month)),

@@ -9,8 +9,8 @@ pub(super) fn damaged(home: &Home, _: &Lines) -> Option<Stop> {
     [cable.signs.damaged, cable.signs.wet].contains(&Some(true)).then(|| {
         Stop::new("cable_damaged", Warning::HEATCABLE_FIRE, Kind::Off)
             .meanwhile(&[
-                "breaker_first",
                 "cable_off",
+                "breaker_first",
                 "cable_replace_today",
                 "drain_before_dark",
                 "stream_only_with_drain",

@@ -1,0 +1,88 @@
+//! The home on its way through the steps of a plan: each repair is tried on the home that the
+//! earlier ones leave behind.
+
+use super::{Proposal, Saving, season, worth};
+use crate::balance::{self, Assessment, Weather};
+use crate::home::Home;
+use crate::repairs::{self, Changes, Order, Repair};
+use crate::safety::Lines;
+use uom::si::f64::Energy;
+
+/// The home as it is now, and its year.
+pub(super) struct Walk<'a> {
+    home: Home,
+    year: Option<Assessment>,
+    weather: Option<&'a Weather<'a>>,
+    lines: &'a Lines,
+    tightening: bool,
+}
+
+/// A repair that was tried: what it proposes, and the home and year it would leave.
+struct Tried {
+    proposal: Proposal,
+    home: Home,
+    year: Option<Assessment>,
+}
+
+impl<'a> Walk<'a> {
+    pub(super) fn new(
+        home: &Home,
+        weather: Option<&'a Weather<'a>>,
+        lines: &'a Lines,
+        tightening: bool,
+    ) -> Self {
+        let year = weather.map(|weather| balance::assess(home, weather));
+        Self { home: home.clone(), year, weather, lines, tightening }
+    }
+
+    /// Does this repair, where it can be done.
+    pub(super) fn take(&mut self, repair: &'static Repair) -> Option<Proposal> {
+        let tried = self.tried(repair)?;
+        Some(self.done(tried))
+    }
+
+    /// Does the repair that comes next: the earliest step of the order, then the one worth most.
+    pub(super) fn take_best(&mut self) -> Option<Proposal> {
+        let open = repairs::ALL.iter().filter(|repair| self.allowed(repair));
+        let best = open
+            .filter_map(|repair| {
+                let tried = self.tried(repair)?;
+                Some(((repair.order)(&self.home), worth::score(&tried.proposal), tried))
+            })
+            .min_by(|a, b| a.0.cmp(&b.0).then(b.1.total_cmp(&a.1)))?;
+        Some(self.done(best.2))
+    }
+
+    fn done(&mut self, tried: Tried) -> Proposal {
+        self.home = tried.home;
+        self.year = tried.year;
+        tried.proposal
+    }
+
+    /// `None` where there is nothing to do, where a repair saves nothing though it is meant to, or
+    /// where a pipe would be in danger of frost for longer than before.
+    fn tried(&self, repair: &'static Repair) -> Option<Tried> {
+        let home = (repair.apply)(&self.home)?;
+        let year = self.weather.map(|weather| balance::assess(&home, weather));
+        let saving = match self.year.as_ref().zip(year.as_ref()) {
+            Some((before, after)) if !self.serves(repair, before, after) => return None,
+            years => years.map(|(before, after)| Saving::between(before, after)),
+        };
+        let proposal = Proposal { repair, before: self.home.clone(), saving };
+        Some(Tried { proposal, home, year })
+    }
+
+    fn serves(&self, repair: &Repair, before: &Assessment, after: &Assessment) -> bool {
+        let saved = Saving::between(before, after).energy;
+        let idle = repair.changes != Changes::Safety && saved <= Energy::default();
+        let colder = after.freeze_risk > before.freeze_risk;
+        let mends = (repair.order)(&self.home) == Order::LifeSafety;
+        mends || !(idle || colder)
+    }
+
+    fn allowed(&self, repair: &Repair) -> bool {
+        let tightens = matches!(repair.changes, Changes::Gaps(_));
+        (self.tightening || !tightens)
+            && season::allows(repair, &self.home, self.weather, self.lines)
+    }
+}
