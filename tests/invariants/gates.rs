@@ -141,3 +141,19 @@ fn a_cable_is_unplugged_for_the_season_only_where_someone_is_sure_to_plug_it_in(
     }
     assert!(offered > 50, "{offered}");
 }
+
+#[test]
+fn nobody_is_sent_to_a_tank_that_overheats() {
+    let mut seen = 0;
+    for request in requests() {
+        let plan = plan(&typed(&request), None, &Lines::default());
+        if plan.stops.iter().any(|stop| stop.rule == "tank_danger") {
+            seen += 1;
+            let touches = |p: &winterseam::plan::Proposal| {
+                ["turn_down", "mixing_valve"].contains(&p.repair.id)
+            };
+            assert!(!plan.proposals().any(touches), "{request}");
+        }
+    }
+    assert!(seen > 100, "{seen}");
+}

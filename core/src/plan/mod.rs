@@ -13,7 +13,7 @@ use uom::si::f64::Energy;
 
 pub use worth::is_worth_it;
 
-use walk::Walk;
+use walk::{Gate, Walk};
 
 /// Nobody does twelve things; three get done.
 const FIRSTS: usize = 3;
@@ -83,6 +83,15 @@ fn mends(rule: &str) -> &'static [&'static str] {
     }
 }
 
+/// Repairs that wait until a stop of this rule is mended: nobody touches a tank that overheats.
+fn waits_for(repair: &str) -> &'static [&'static str] {
+    match repair {
+        "turn_down" | "mixing_valve" => &["tank_danger"],
+        "new_filter" => &["soot"],
+        _ => &[],
+    }
+}
+
 /// What to do in a home, the worst danger first, then in the order of work, and within one step of
 /// that order by what a repair is worth. Each saving is counted on the home that the earlier steps
 /// leave behind.
@@ -102,7 +111,8 @@ pub fn plan(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Plan {
     if safety::hides_jobs(&plan.stops) {
         return plan;
     }
-    let mut walk = Walk::new(home, weather, lines, tightening.is_ok());
+    let gate = Gate::new(&plan.stops, tightening.is_ok());
+    let mut walk = Walk::new(home, weather, lines, gate);
     for (rule, id) in plan.stops.iter().flat_map(|s| mends(s.rule).iter().map(|id| (s.rule, id))) {
         let mend = repairs::by_id(id).and_then(|repair| walk.take(repair));
         plan.mends.extend(mend.map(|proposal| (rule, proposal)));

@@ -1,12 +1,30 @@
 //! The home on its way through the steps of a plan: each repair is tried on the home that the
 //! earlier ones leave behind.
 
-use super::{Proposal, Saving, season, worth};
+use super::{Proposal, Saving, season, waits_for, worth};
 use crate::balance::{self, Assessment, Weather};
 use crate::home::Home;
 use crate::repairs::{self, Changes, Order, Repair};
-use crate::safety::Lines;
+use crate::safety::{Lines, Stop};
 use uom::si::f64::Energy;
+
+/// What the stops leave allowed.
+pub(super) struct Gate {
+    rules: Vec<&'static str>,
+    tightening: bool,
+}
+
+impl Gate {
+    pub(super) fn new(stops: &[Stop], tightening: bool) -> Self {
+        Self { rules: stops.iter().map(|stop| stop.rule).collect(), tightening }
+    }
+
+    fn allows(&self, repair: &Repair) -> bool {
+        let tightens = matches!(repair.changes, Changes::Gaps(_));
+        let waits = waits_for(repair.id).iter().any(|rule| self.rules.contains(rule));
+        !waits && (self.tightening || !tightens)
+    }
+}
 
 /// The home as it is now, and its year.
 pub(super) struct Walk<'a> {
@@ -14,7 +32,7 @@ pub(super) struct Walk<'a> {
     year: Option<Assessment>,
     weather: Option<&'a Weather<'a>>,
     lines: &'a Lines,
-    tightening: bool,
+    gate: Gate,
 }
 
 /// A repair that was tried: what it proposes, and the home and year it would leave.
@@ -29,15 +47,15 @@ impl<'a> Walk<'a> {
         home: &Home,
         weather: Option<&'a Weather<'a>>,
         lines: &'a Lines,
-        tightening: bool,
+        gate: Gate,
     ) -> Self {
         let year = weather.map(|weather| balance::assess(home, weather));
-        Self { home: home.clone(), year, weather, lines, tightening }
+        Self { home: home.clone(), year, weather, lines, gate }
     }
 
-    /// Does this repair, where it can be done.
+    /// Does this repair, where it can and may be done.
     pub(super) fn take(&mut self, repair: &'static Repair) -> Option<Proposal> {
-        let tried = self.tried(repair)?;
+        let tried = self.gate.allows(repair).then(|| self.tried(repair))??;
         Some(self.done(tried))
     }
 
@@ -81,8 +99,6 @@ impl<'a> Walk<'a> {
     }
 
     fn allowed(&self, repair: &Repair) -> bool {
-        let tightens = matches!(repair.changes, Changes::Gaps(_));
-        (self.tightening || !tightens)
-            && season::allows(repair, &self.home, self.weather, self.lines)
+        self.gate.allows(repair) && season::allows(repair, &self.home, self.weather, self.lines)
     }
 }

@@ -5,6 +5,10 @@ use crate::climate::Place;
 use crate::home::Home;
 use crate::plan::Plan;
 use crate::safety;
+use uom::si::length::mile;
+
+/// Nine areas of ten have a station within 42 miles; beyond this the weather may be another.
+const FAR_MILES: f64 = 60.0;
 
 pub(super) fn notes(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<Phrase> {
     let mut all = vec![Phrase::new("note.education")];
@@ -12,6 +16,10 @@ pub(super) fn notes(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<Phra
         None => all.push(Phrase::new("note.no_zip")),
         Some(place) if place.by_area => all.push(Phrase::new("note.zip_by_area")),
         Some(_) => {}
+    }
+    let far = place.and_then(|place| place.distance).map(|d| d.get::<mile>());
+    if let Some(miles) = far.filter(|&miles| miles > FAR_MILES) {
+        all.push(Phrase::new("note.far_station").with("miles", miles));
     }
     if safety::hides_jobs(&plan.stops) {
         all.push(Phrase::new("note.jobs_hidden"));

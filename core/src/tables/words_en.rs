@@ -285,6 +285,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("month.9", "September"),
     ("note.burner_gap", "A gap near a burner, or one that may lead to it, stays open. A technician decides."),
     ("note.education", "This is education, not an inspection. Local codes and licensed people have the last word."),
+    ("note.far_station", "The weather station is {$miles :number maximumFractionDigits=0} miles away. Your weather may differ."),
     ("note.heating_only", "Only heat through the gaps you measured is counted. Cooling is not counted yet."),
     ("note.jobs_hidden", "Jobs and savings come back when this danger is over and marked so."),
     ("note.no_fuel", "What heats the home is not known, so the heat itself is shown."),

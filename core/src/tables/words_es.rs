@@ -285,6 +285,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("month.9", "septiembre"),
     ("note.burner_gap", "Una abertura junto a un quemador, o que pueda llegar a él, queda abierta. Decide un técnico."),
     ("note.education", "Esto es educación, no una inspección. Las reglas locales y la gente con licencia deciden."),
+    ("note.far_station", "La estación del clima está a {$miles :number maximumFractionDigits=0} millas. Su clima puede ser distinto."),
     ("note.heating_only", "Solo se cuenta el calor por las aberturas que midió. El enfriamiento no se cuenta todavía."),
     ("note.jobs_hidden", "Los trabajos y ahorros vuelven cuando pase este peligro y así se marque."),
     ("note.no_fuel", "No se sabe qué calienta la casa; se muestra el calor mismo."),

@@ -88,14 +88,13 @@ fn savings(mut home: Home, weather: &Weather<'_>, steps: &[&Proposal]) -> Vec<Sa
 
 fn amount(three: &[Saving; 3], inputs: balance::Inputs) -> Amount {
     let sources: Vec<&'static Source> = inputs.sources.iter().chain(SOURCES).copied().collect();
-    let figure = |confidence| (confidence, sources.as_slice());
-    let (confidence, sources) = figure(inputs.confidence);
+    let confidence = inputs.confidence;
     let [low, best, high] = three;
-    let energy = Figure::exact(best.energy, confidence, sources)
+    let energy = Figure::exact(best.energy, confidence, &sources)
         .between(low.energy, high.energy)
         .from_inputs(inputs.fields.clone());
     let dollars = low.dollars.zip(best.dollars).zip(high.dollars).map(|((low, best), high)| {
-        Figure::exact(best, confidence, sources).between(low, high).from_inputs(inputs.fields)
+        Figure::exact(best, confidence, &sources).between(low, high).from_inputs(inputs.fields)
     });
     Amount { energy, dollars }
 }
