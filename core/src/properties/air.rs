@@ -12,14 +12,14 @@ use uom::si::{
 };
 
 /// Gas constant of dry air, J/(kg K); [`DRY_AIR`](crate::sources::air::DRY_AIR).
-const GAS_CONSTANT: f64 = 287.05;
+pub(super) const GAS_CONSTANT: f64 = 287.05;
 
 /// Heat capacity of dry air at constant pressure, J/(kg K);
 /// [`DRY_AIR`](crate::sources::air::DRY_AIR).
-const HEAT_CAPACITY: f64 = 1006.0;
+pub(super) const HEAT_CAPACITY: f64 = 1006.0;
 
 /// Pressure of the standard atmosphere at sea level, Pa.
-const SEA_LEVEL: f64 = 101_325.0;
+pub(super) const SEA_LEVEL: f64 = 101_325.0;
 
 /// Temperatures of air that this crate answers for, °C.
 pub const AIR_CELSIUS: RangeInclusive<f64> = -100.0..=200.0;
@@ -164,7 +164,7 @@ pub fn standard_pressure(altitude: Length) -> Option<Pressure> {
 }
 
 /// Viscosity of dry air, Pa s, at a temperature in kelvin.
-fn sutherland(t: f64) -> f64 {
+pub(super) fn sutherland(t: f64) -> f64 {
     1.458e-6 * t * t.sqrt() / (t + 110.4)
 }
 

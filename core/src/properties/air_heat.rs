@@ -5,14 +5,11 @@
 //!
 //! [`US_STANDARD_ATMOSPHERE_1976`]: crate::sources::freeze::US_STANDARD_ATMOSPHERE_1976
 
+use super::air::{GAS_CONSTANT, HEAT_CAPACITY, SEA_LEVEL, sutherland};
 use crate::math;
 use crate::units::in_kelvin;
 use uom::si::f64::{Ratio, ThermalConductivity, ThermodynamicTemperature};
 use uom::si::thermal_conductivity::watt_per_meter_kelvin;
-
-const STANDARD_PRESSURE_PA: f64 = 101_325.0;
-const GAS_CONSTANT_J_KG_K: f64 = 287.05;
-const HEAT_CAPACITY_J_KG_K: f64 = 1006.0;
 
 /// Heat that air conducts: k = 0.002 646 38 · T^1.5 ÷ (T + 245.4 · 10^(−12/T)).
 ///
@@ -54,13 +51,13 @@ pub(crate) struct AirFilm {
 
 impl AirFilm {
     pub(crate) fn at(t: f64) -> Self {
-        let t_15 = t * math::sqrt(t);
-        let conductivity = 2.646_38e-3 * t_15 / (t + 245.4 * math::pow(10.0, -12.0 / t));
-        let viscosity = 1.458e-6 * t_15 / (t + 110.4);
+        let slowed = t + 245.4 * math::pow(10.0, -12.0 / t);
+        let conductivity = 2.646_38e-3 * t * math::sqrt(t) / slowed;
+        let viscosity = sutherland(t);
         Self {
             conductivity,
-            kinematic: viscosity * GAS_CONSTANT_J_KG_K * t / STANDARD_PRESSURE_PA,
-            prandtl: HEAT_CAPACITY_J_KG_K * viscosity / conductivity,
+            kinematic: viscosity * GAS_CONSTANT * t / SEA_LEVEL,
+            prandtl: HEAT_CAPACITY * viscosity / conductivity,
         }
     }
 }
