@@ -11,7 +11,7 @@ use winterseam::units::volume_rate::cfm;
 fn fresh_air_for_the_floor_and_the_people() {
     Table::read("air/handbook-2021-ch17__ventilation").compare(|row| {
         let floor = Area::new::<square_meter>(row.number("floor_m2"));
-        let fresh = need(floor, row.text("bedrooms").parse().unwrap());
+        let fresh = need(floor, row.text("bedrooms").parse().unwrap()).best;
         vec![("flow_l_s", fresh.get::<liter_per_second>()), ("flow_cfm", fresh.get::<cfm>())]
     });
 }

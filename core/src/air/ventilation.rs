@@ -1,5 +1,7 @@
 //! The fresh air that a home needs.
 
+use crate::sources::air::HANDBOOK_2021_CH17;
+use crate::sources::{Confidence, Figure};
 use uom::si::f64::{Area, VolumeRate};
 use uom::si::{area::square_meter, volume_rate::liter_per_second};
 
@@ -39,10 +41,12 @@ use uom::si::{area::square_meter, volume_rate::liter_per_second};
 /// use winterseam::air::ventilation::need;
 ///
 /// let fresh = need(Area::new::<square_meter>(80.0), 3);
-/// assert!((fresh.get::<liter_per_second>() - 26.0).abs() < 1e-9);
+/// assert!((fresh.best.get::<liter_per_second>() - 26.0).abs() < 1e-9);
 /// ```
 #[must_use]
-pub fn need(floor: Area, bedrooms: u8) -> VolumeRate {
+pub fn need(floor: Area, bedrooms: u8) -> Figure<VolumeRate> {
     let people = f64::from(bedrooms) + 1.0;
-    VolumeRate::new::<liter_per_second>(0.15 * floor.get::<square_meter>() + 3.5 * people)
+    let flow = 0.15 * floor.get::<square_meter>() + 3.5 * people;
+    let flow = VolumeRate::new::<liter_per_second>(flow);
+    Figure::exact(flow, Confidence::Measured, &[&HANDBOOK_2021_CH17])
 }

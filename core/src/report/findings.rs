@@ -7,7 +7,7 @@ use crate::balance::UseKey;
 use crate::ducts::bag;
 use crate::home::{FanEnd, Fuel, Home, People};
 use crate::hot_water::{BurnTime, Person, WordedTime, burn_time, thermometer_error};
-use crate::sources::{Confidence, Figure, air};
+use crate::sources::Figure;
 use crate::uncertainty::Ranges;
 use crate::units::{in_fahrenheit, volume_rate::cfm};
 use uom::si::f64::{Time, VolumeRate};
@@ -147,12 +147,7 @@ fn bath_fan(home: &Home) -> Vec<Finding> {
 fn fresh_air(home: &Home) -> Option<Finding> {
     let (floor, bedrooms) = (home.building.floor()?, home.building.bedrooms?);
     let paths = ["home.width_ft", "home.length_ft", "home.bedrooms_count"];
-    let need = Figure::exact(
-        ventilation::need(floor, bedrooms),
-        Confidence::Measured,
-        &[&air::HANDBOOK_2021_CH17],
-    );
-    let shown = air_flow(&need.from_inputs(paths));
+    let shown = air_flow(&ventilation::need(floor, bedrooms).from_inputs(paths));
     let text = Phrase::new("finding.fresh_air").with("flow", shown.text.clone());
     Some(Finding { item: "fresh_air", text, figure: Some(shown) })
 }

@@ -21,6 +21,6 @@ pub(super) const QUESTION: Question = Question {
 
 fn answer(fields: &Tree) -> Value {
     let floor = Area::new::<square_meter>(fields.must("floor_area_m2"));
-    let flow = need(floor, fields.must_count("bedrooms"));
+    let flow = need(floor, fields.must_count("bedrooms")).best;
     json!({"flow_m3_s": flow.get::<cubic_meter_per_second>()})
 }
