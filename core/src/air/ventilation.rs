@@ -21,7 +21,7 @@ use uom::si::{area::square_meter, volume_rate::liter_per_second};
 ///
 /// # Source
 ///
-/// [`HANDBOOK_2021_CH17`](crate::sources::air::HANDBOOK_2021_CH17)
+/// [`HANDBOOK_2021_CH17`]
 ///
 /// # Valid for
 ///

@@ -18,8 +18,8 @@ const HOSTS: [&str; 7] = [
     concat!("registry.", "yarnpkg"),
     concat!("pypi", ".org"),
     concat!("python", "hosted"),
-    concat!("static.", "crates.io"),
-    concat!("index.", "crates.io"),
+    concat!("static.", "crates", ".io"),
+    concat!("index.", "crates", ".io"),
     concat!("deb.", "debian"),
 ];
 
