@@ -104,3 +104,18 @@ fn a_reading_that_is_none_is_refused_in_words() {
     let message = said(&error, Language::English).message;
     assert!(message.contains("3/8") && message.contains("about so wide"), "{message}");
 }
+
+#[test]
+fn the_ends_of_every_range_can_be_said_in_the_digits_of_a_message() {
+    use winterseam::bounds::{question, walk};
+    for bounds in walk::ALL.iter().chain(question::ALL) {
+        for end in [bounds.min, bounds.max] {
+            let said = (end * 1e6).round() / 1e6;
+            assert!(
+                (said - end).abs() <= 1e-12 * end.abs(),
+                "{}: {end} is said as {said}",
+                bounds.what
+            );
+        }
+    }
+}

@@ -157,3 +157,17 @@ fn nobody_is_sent_to_a_tank_that_overheats() {
     }
     assert!(seen > 100, "{seen}");
 }
+
+/// An unknown place may be hot and humid: no gap is closed over bare soil in a cooled home.
+#[test]
+fn an_unknown_place_is_not_a_dry_one() {
+    for request in requests().take(3_000) {
+        let home = typed(&request);
+        let plan = plan(&home, None, &Lines::default());
+        let dry = ["none", "evaporative"].map(Value::from).contains(&request["home"]["cooling"])
+            || request["home"]["ground_below"] == "covered";
+        let closes =
+            |p: &winterseam::plan::Proposal| matches!(p.repair.changes, repairs::Changes::Gaps(_));
+        assert!(dry || !plan.proposals().any(closes), "{request}");
+    }
+}

@@ -98,7 +98,8 @@ fn waits_for(repair: &str) -> &'static [&'static str] {
 #[must_use]
 pub fn plan(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Plan {
     let stops = safety::stops(home, lines);
-    let hot_humid = weather.is_some_and(|w| w.place.zone.is_hot_humid());
+    // Where nobody said where the home stands, it may be there.
+    let hot_humid = weather.is_none_or(|w| w.place.zone.is_hot_humid());
     let tightening = safety::may_tighten(home, &stops, hot_humid);
     let mut plan = Plan {
         no_tightening: tightening.err(),

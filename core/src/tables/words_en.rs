@@ -50,7 +50,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("error.not_json", "this text cannot be read as JSON; look at line {$line}, column {$column}"),
     ("error.not_one_of", "{$what} must be one of these: {$allowed}; not “{$got}”"),
     ("error.not_yet", "this question has no answer yet"),
-    ("error.out_of_range", ".input {$unit :string} .match $unit || {{{$what} must be between {$min :number useGrouping=never} and {$max :number useGrouping=never}, not {$got :number useGrouping=never maximumFractionDigits=6}}} * {{{$what} must be between {$min :number useGrouping=never} and {$max :number useGrouping=never} {$unit}, not {$got :number useGrouping=never maximumFractionDigits=6}}}"),
+    ("error.out_of_range", ".input {$unit :string} .match $unit || {{{$what} must be between {$min :number useGrouping=never maximumFractionDigits=6} and {$max :number useGrouping=never maximumFractionDigits=6}, not {$got :number useGrouping=never maximumFractionDigits=6}}} * {{{$what} must be between {$min :number useGrouping=never maximumFractionDigits=6} and {$max :number useGrouping=never maximumFractionDigits=6} {$unit}, not {$got :number useGrouping=never maximumFractionDigits=6}}}"),
     ("error.too_large", ".input {$of :string} .match $of |levels| {{there is too much here: more than {$limit} levels}} |characters| {{there is too much here: more than {$limit} letters}} |entries| {{there is too much here: more than {$limit} entries}} * {{there is too much here: more than {$limit} values}}"),
     ("error.twice", "{$what} is there twice"),
     ("error.unknown_field", ".input {$near :string} .match $near || {{there is no field “{$got}”}} * {{there is no field “{$got}”; did you mean “{$near}”?}}"),

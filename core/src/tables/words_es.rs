@@ -50,7 +50,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("error.not_json", "este texto no se puede leer como JSON; mire la línea {$line}, columna {$column}"),
     ("error.not_one_of", "{$what}: debe ser una de estas opciones: {$allowed}; no “{$got}”"),
     ("error.not_yet", "esta pregunta todavía no tiene respuesta"),
-    ("error.out_of_range", ".input {$unit :string} .match $unit || {{{$what}: debe estar entre {$min :number useGrouping=never} y {$max :number useGrouping=never}, no {$got :number useGrouping=never maximumFractionDigits=6}}} * {{{$what}: debe estar entre {$min :number useGrouping=never} y {$max :number useGrouping=never} {$unit}, no {$got :number useGrouping=never maximumFractionDigits=6}}}"),
+    ("error.out_of_range", ".input {$unit :string} .match $unit || {{{$what}: debe estar entre {$min :number useGrouping=never maximumFractionDigits=6} y {$max :number useGrouping=never maximumFractionDigits=6}, no {$got :number useGrouping=never maximumFractionDigits=6}}} * {{{$what}: debe estar entre {$min :number useGrouping=never maximumFractionDigits=6} y {$max :number useGrouping=never maximumFractionDigits=6} {$unit}, no {$got :number useGrouping=never maximumFractionDigits=6}}}"),
     ("error.too_large", ".input {$of :string} .match $of |levels| {{aquí hay demasiado: más de {$limit} niveles}} |characters| {{aquí hay demasiado: más de {$limit} letras}} |entries| {{aquí hay demasiado: más de {$limit} entradas}} * {{aquí hay demasiado: más de {$limit} valores}}"),
     ("error.twice", "{$what}: aparece dos veces"),
     ("error.unknown_field", ".input {$near :string} .match $near || {{no existe el campo “{$got}”}} * {{no existe el campo “{$got}”; ¿quiso decir “{$near}”?}}"),
