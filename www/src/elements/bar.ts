@@ -17,15 +17,16 @@ export class WinterseamBar extends HTMLElement {
   }
 
   show(answer: Answer, atPlan: boolean): void {
-    const first = answer.stops[0]?.text ?? answer.firsts[0]?.text ?? answer.look_next[0];
-    const words = first ? this.words(first) : "";
-    const stops = this.labels.count("bar.stops", answer.stops.length);
+    const out = answer.stops[0]?.kind === "out";
     const any = answer.stops.length > 0;
+    const stops = any ? this.labels.count("bar.stops", answer.stops.length) : "";
+    const words = this.#first(answer);
     // Who must leave now must not need to press anything to read it.
-    this.classList.toggle("ws-bar-out", answer.stops[0]?.kind === "out");
+    this.classList.toggle("ws-bar-out", out);
+    this.classList.toggle("ws-bar-any", any);
     this.#button.replaceChildren(
-      make("span", { class: any ? "ws-bar-stops ws-bar-any" : "ws-bar-stops" }, stops),
-      make("span", { class: "ws-bar-first" }, words),
+      make("span", { class: "ws-bar-stops", hidden: !any }, stops),
+      make("span", { class: "ws-bar-first" }, atPlan && !out ? "" : words),
       make(
         "span",
         { class: "ws-bar-go" },
@@ -33,6 +34,14 @@ export class WinterseamBar extends HTMLElement {
       ),
     );
     this.#tell(any ? `${stops}. ${words}` : "");
+  }
+
+  /** What to do about the worst stop and why, or the first step, or what to look at. */
+  #first({ stops: [stop], firsts: [step], look_next: [look] }: Answer): string {
+    if (stop?.kind === "out") return this.words(stop.text);
+    if (stop) return `${this.labels.text(`stop.${stop.kind}`)} ${this.words(stop.because)}`;
+    if (step) return this.labels.text("bar.first", { step: this.words(step.text) });
+    return look ? this.labels.text("bar.look", { look: this.words(look) }) : "";
   }
 
   /** Says a change of the stops aloud, once; what stood there at the start is no change. */

@@ -49,6 +49,7 @@ export function drawFrame(framing: Framing): Parts {
   const root = make(
     "div",
     { class: "ws-check", lang: labels.language },
+    button(labels.text("bar.to_plan"), framing.toPlan, { class: "ws-button ws-skip" }),
     make("div", { class: "ws-top" }, tagline(labels), languages(labels, framing)),
     make(
       "div",

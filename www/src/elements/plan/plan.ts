@@ -18,6 +18,9 @@ import { firstsPart, laterPart } from "./steps.js";
 import { stopsPart } from "./stops.js";
 import { usesPart } from "./uses.js";
 
+/** What the core notes when a home needs nothing more now. */
+const ENOUGH = "warning.W-SMALL-POTENTIAL";
+
 export class WinterseamPlan extends HTMLElement {
   speech!: Speech;
   /** Gives the calendar file of the plan on the page, as text. */
@@ -63,11 +66,12 @@ export class WinterseamPlan extends HTMLElement {
   #parts(answer: Answer): Node[] {
     const { speech } = this;
     const parts = [
+      nothingFirst(answer, speech),
       stopsPart(answer.stops, speech),
       answer.savings_hidden ? hiddenNote(speech) : null,
       firstsPart(answer.firsts, speech),
       untouchedPart(answer, speech),
-      part("warnings", speech, warningList(answer.warnings, speech)),
+      part("warnings", speech, warningList(unsaid(answer), speech)),
       findingsPart(answer.findings, speech),
       lookNextPart(answer, speech),
       laterPart(answer.later, speech),
@@ -142,6 +146,22 @@ export class WinterseamPlan extends HTMLElement {
     const open = this.#allDetails().filter((details) => details.open);
     return open.map((details) => details.dataset.key ?? "");
   }
+}
+
+/** Warnings that stand with no stop and no first step yet: said twice, a line is read by nobody. */
+function unsaid({ stops, firsts, warnings }: Answer): Answer["warnings"] {
+  const steps = [...stops.flatMap(({ mends }) => mends), ...firsts];
+  const said = new Set(steps.flatMap(({ cautions }) => cautions.map(({ code }) => code)));
+  for (const { code } of stops) said.add(code);
+  return warnings.filter(({ code }) => !said.has(code));
+}
+
+/** A plan that asks for nothing says so, and why; otherwise it would begin with a list. */
+function nothingFirst({ stops, firsts, notes }: Answer, speech: Speech): HTMLElement | null {
+  if (stops.length + firsts.length > 0) return null;
+  const enough = notes.find(({ key }) => key === ENOUGH);
+  const text = enough ? speech.words(enough) : speech.labels.text("plan.nothing_first");
+  return make("p", { class: "ws-savings-hidden" }, text);
 }
 
 function hiddenNote({ labels }: Speech): HTMLElement {

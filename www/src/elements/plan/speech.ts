@@ -69,7 +69,7 @@ export function warningList(all: readonly Warning[], { words }: Speech): HTMLEle
 
 export function materialList(all: readonly Material[], { words }: Speech): HTMLElement | null {
   return list(
-    all.map(({ item, quantity, unit }) => `${quantity} ${words(unit)} · ${words(item)}`),
+    all.map(({ item, quantity, unit }) => `${words(item)}: ${quantity} ${words(unit)}`),
     { class: "ws-boxes" },
   );
 }

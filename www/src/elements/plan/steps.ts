@@ -1,7 +1,7 @@
 // Steps: what to do, why, by when, who may do it, what it costs and what it may save.
 
 import { make } from "../../dom.js";
-import type { Step } from "../../wire.js";
+import type { Step, Stop } from "../../wire.js";
 import { figureText, folded, materialList, part, type Speech, warningList } from "./speech.js";
 
 export function firstsPart(steps: readonly Step[], speech: Speech): HTMLElement | null {
@@ -14,10 +14,14 @@ export function laterPart(steps: readonly Step[], speech: Speech): HTMLElement |
   return folded("later", speech, stepList(steps, speech));
 }
 
-/** Steps that mend a stop: what stands in the box comes before any counting. */
-export function mendList(steps: readonly Step[], speech: Speech): HTMLElement | null {
-  if (steps.length === 0) return null;
-  return make("ul", { class: "ws-mends" }, ...steps.map((step) => stepItem(step, speech)));
+/** Steps that mend a stop. They do not say again the warning that the box itself bears. */
+export function mendList({ mends, code }: Stop, speech: Speech): HTMLElement | null {
+  if (mends.length === 0) return null;
+  const items = mends.map((step) => {
+    const cautions = step.cautions.filter((caution) => caution.code !== code);
+    return stepItem({ ...step, cautions }, speech);
+  });
+  return make("ul", { class: "ws-mends" }, ...items);
 }
 
 function stepList(steps: readonly Step[], speech: Speech): HTMLElement {

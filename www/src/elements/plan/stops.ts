@@ -31,7 +31,7 @@ function stopBox(stop: Stop, speech: Speech): HTMLElement {
     make("p", { class: "ws-stop-text" }, words(stop.text)),
     make("p", { class: "ws-stop-because" }, words(stop.because)),
     ...titled("stop.meanwhile", phrases(stop.meanwhile, speech), speech),
-    ...titled("stop.mends", mendList(stop.mends, speech), speech),
+    ...titled("stop.mends", mendList(stop, speech), speech),
     ...titled("stop.card", phrases(stop.card, speech), speech),
   );
 }
