@@ -15,6 +15,9 @@ const device = navigator.language.slice(0, 2);
 const language = isLanguage(device) ? device : "en";
 check?.setAttribute("lang", language);
 speak(language);
+window.addEventListener("beforeunload", (event) => {
+  if (check?.unkept) event.preventDefault();
+});
 check?.addEventListener("winterseam-language", (event) => {
   speak((event as CustomEvent<Language>).detail);
 });

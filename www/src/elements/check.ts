@@ -38,6 +38,11 @@ export class WinterseamCheck extends HTMLElement {
     return isLanguage(lang) ? lang : "en";
   }
 
+  /** Whether something was typed that leaving the page would lose. */
+  get unkept(): boolean {
+    return !this.#walk.isEmpty && !this.#parts?.keep.keeping;
+  }
+
   async connectedCallback(): Promise<void> {
     if (this.#core) return;
     try {

@@ -40,8 +40,9 @@ export function drawFrame(framing: Framing): Parts {
   const labels = new Labels(framing.language);
   const { walk: answers, keeping, station, words, calendar, toTroubles } = framing;
   const keep = made("winterseam-keep", { labels, walk: answers, keeping });
-  const closing = sitDown(labels, keep, framing);
-  const walk = made("winterseam-walk", { labels, walk: answers, closing, station });
+  const keeper = keepGroup(labels, keep);
+  const closing = toPlanButton(labels, framing);
+  const walk = made("winterseam-walk", { labels, walk: answers, keeper, closing, station });
   const nameOf = (trouble: Trouble) => fieldName(trouble, labels);
   const troubles = made("winterseam-troubles", { labels, reveal: framing.reveal, nameOf });
   const plan = made("winterseam-plan", { speech: { labels, words }, calendar, toTroubles });
@@ -87,18 +88,17 @@ function planColumn(plan: WinterseamPlan): HTMLElement {
   );
 }
 
-function sitDown(labels: Labels, keep: WinterseamKeep, { toPlan }: Framing): HTMLElement {
+function keepGroup(labels: Labels, keep: WinterseamKeep): HTMLElement {
   return make(
-    "div",
-    { class: "ws-closing" },
-    make(
-      "section",
-      { class: "ws-group", "aria-labelledby": "ws-group-keep" },
-      make("h3", { id: "ws-group-keep" }, labels.text("group.keep")),
-      keep,
-    ),
-    button(labels.text("bar.to_plan"), toPlan, { class: "ws-button ws-heavy ws-next" }),
+    "section",
+    { class: "ws-group", "aria-labelledby": "ws-group-keep" },
+    make("h3", { id: "ws-group-keep" }, labels.text("group.keep")),
+    keep,
   );
+}
+
+function toPlanButton(labels: Labels, { toPlan }: Framing): HTMLElement {
+  return button(labels.text("bar.to_plan"), toPlan, { class: "ws-button ws-heavy ws-next" });
 }
 
 /** A message of the core names its field, but not the row of a gap. */

@@ -13,6 +13,8 @@ type StationKey = Station["key"];
 export class WinterseamWalk extends HTMLElement {
   labels!: Labels;
   walk!: Walk;
+  /** Asks whether to keep the walk: at the start, before there is much to lose. */
+  keeper!: HTMLElement;
   /** What stands at the end of the sit-down. */
   closing!: HTMLElement;
   station: StationKey = "start";
@@ -78,8 +80,8 @@ export class WinterseamWalk extends HTMLElement {
       ),
       make("p", { class: "ws-lead" }, this.labels.text(`lead.${station.key}`)),
       ...station.groups.map((group) => this.#group(group)),
-      next ? null : this.closing,
-      next ? this.#next(next) : null,
+      station.key === "start" ? this.keeper : null,
+      next ? this.#next(next) : this.closing,
     );
   }
 

@@ -28,6 +28,10 @@ export class Walk extends EventTarget {
     this.#changed(path);
   }
 
+  get isEmpty(): boolean {
+    return this.#answers.size + this.#gaps.length === 0;
+  }
+
   get gapCount(): number {
     return this.#gaps.length;
   }

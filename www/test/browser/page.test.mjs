@@ -52,6 +52,25 @@ test("the_plan_speaks_another_language_at_a_press_and_nothing_typed_is_lost", as
   await context.close();
 });
 
+test("a_plan_that_asks_for_nothing_says_so_and_one_with_stops_says_no_warning_twice", async () => {
+  const { context, page } = await openPage(browser, { width: 1280, height: 800 });
+  assert.match(await page.locator(".ws-plan-body").innerText(), /^Nothing has to be done first/);
+  await fillHere(page, "first_look.oven_for_heat", true);
+  const plan = await page.locator(".ws-plan-body").innerText();
+  assert.doesNotMatch(plan, /Nothing has to be done first/);
+  assert.equal(plan.split("Never heat with the oven").length, 2);
+  await context.close();
+});
+
+test("the_bar_names_the_danger_and_what_to_do", async () => {
+  const { context, page } = await openPage(browser);
+  const bar = page.locator(".ws-bar-button");
+  assert.match(await bar.innerText(), /^Look next: /);
+  await fillHere(page, "first_look.oven_for_heat", true);
+  assert.match(await bar.innerText(), /^1 STOP\s+Make it safe today\. The oven is used/);
+  await context.close();
+});
+
 test("the_calendar_is_downloaded_under_the_day_of_the_walk", async () => {
   const { context, page, log } = await openPage(browser);
   await walkHome(page);
@@ -154,19 +173,33 @@ test("a_walk_is_kept_on_the_device_only_after_the_person_says_so", async () => {
   const kept = () => page.evaluate(() => Object.keys(localStorage));
   await fillHere(page, "home.zip", "59801");
   assert.deepEqual(await kept(), []);
-  await goTo(page, "sit_down");
   await page.locator("#ws-keep").check();
   assert.equal((await kept()).length, 1);
   await page.reload();
   await page.locator('[id="home.zip"]').waitFor();
   assert.equal(await page.locator('[id="home.zip"]').inputValue(), "59801");
-  await goTo(page, "sit_down");
   assert.ok(await page.locator("#ws-keep").isChecked());
   await page.getByRole("button", { name: "Erase all answers" }).click();
   await page.getByRole("button", { name: "Yes, erase them all" }).click();
   await settled(page);
   assert.deepEqual(await kept(), []);
   assert.equal(await page.locator('[id="home.zip"]').inputValue(), "");
+  await context.close();
+});
+
+test("a_walk_that_is_not_kept_is_not_left_by_a_slip", async () => {
+  const { context, page } = await openPage(browser);
+  const asked = [];
+  page.on("dialog", (dialog) => {
+    asked.push(dialog.type());
+    return dialog.accept();
+  });
+  await page.reload();
+  await page.locator('[id="home.zip"]').waitFor();
+  assert.deepEqual(asked, []);
+  await fillHere(page, "home.zip", "59801");
+  await page.reload();
+  assert.deepEqual(asked, ["beforeunload"]);
   await context.close();
 });
 
@@ -180,7 +213,6 @@ test("a_device_that_refuses_to_keep_anything_says_so_and_the_walk_goes_on", asyn
       });
     },
   });
-  await goTo(page, "sit_down");
   await page.locator("#ws-keep").check();
   assert.match(await page.locator("winterseam-keep [role=status]").innerText(), /does not let/);
   assert.deepEqual(log.complaints, []);
