@@ -12,5 +12,6 @@ const { page } = await openPage(browser, { width: 1280, height: 900 });
 await walkHome(page, JSON.parse(await readFile(HOME, "utf8")));
 await goTo(page, "inside");
 await page.evaluate(() => document.activeElement?.blur());
+await page.evaluate(() => scrollTo(0, 0));
 await page.screenshot({ path: PICTURE });
 await browser.close();

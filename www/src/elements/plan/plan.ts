@@ -156,10 +156,11 @@ function unsaid({ stops, firsts, warnings }: Answer): Answer["warnings"] {
   return warnings.filter(({ code }) => !said.has(code));
 }
 
-/** A plan that asks for nothing says so, and why; otherwise it would begin with a list. */
-function nothingFirst({ stops, firsts, notes }: Answer, speech: Speech): HTMLElement | null {
-  if (stops.length + firsts.length > 0) return null;
-  const enough = notes.find(({ key }) => key === ENOUGH);
+/** A plan that asks for nothing says so. It praises no home of which something is still unseen. */
+function nothingFirst(answer: Answer, speech: Speech): HTMLElement | null {
+  if (answer.stops.length + answer.firsts.length > 0) return null;
+  const seen = answer.look_next.length === 0;
+  const enough = seen && answer.notes.find(({ key }) => key === ENOUGH);
   const text = enough ? speech.words(enough) : speech.labels.text("plan.nothing_first");
   return make("p", { class: "ws-savings-hidden" }, text);
 }
