@@ -121,6 +121,9 @@ fn who_feels_sick_indoors_is_told_to_leave_and_nothing_else_is_asked() {
     let answer = plan("wickfen-row-7");
     assert_eq!(kinds(&answer)[0], ("out", "W-CO-EMERGENCY"));
     assert!(jobs(&answer).is_empty() && answer.look_next.is_empty() && answer.shopping.is_empty());
+    let card: Vec<&str> =
+        answer.stops.iter().flat_map(|s| &s.card).map(|p| p.key.as_str()).collect();
+    assert!(card.contains(&"card.help_211") && !card.contains(&"card.heat_tonight"), "{card:?}");
     must_warn(
         &answer,
         &["W-CO-EMERGENCY", "W-DO-NOT-SEAL-COMBUSTION-AIR", "W-GAS-PRO", "W-RENTER-WRITTEN-NOTICE"],
@@ -145,6 +148,8 @@ fn a_renter_with_a_toddler_sees_the_dangers_before_the_door() {
         ],
     );
     assert!(answer.savings_hidden);
+    let wire = answer.stops.iter().find(|stop| stop.code == "W-HOT-WIRE").expect("the hot plug");
+    assert_eq!(wire.meanwhile[0].key, "meanwhile.breaker_check");
 }
 
 /// Source: arithmetic, 60 ft × 7 W/ft × 8,760 h = 3,679 kWh; a tag is kept to within a tenth.

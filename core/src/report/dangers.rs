@@ -41,7 +41,7 @@ pub(super) fn dangers(home: &Home, stops: &[Stop], mends: &[(&str, Step)]) -> Ve
                 because: Phrase::new(format!("because.{}", stop.rule)),
                 meanwhile: if asks { say("meanwhile", stop.meanwhile) } else { vec![] },
                 mends: mends.map(|(_, step)| step.clone()).collect(),
-                card: if card_at == Some(at) { say("card", &card(home)) } else { vec![] },
+                card: if card_at == Some(at) { say("card", &card(home, leave)) } else { vec![] },
             }
         })
         .collect()
@@ -56,8 +56,13 @@ pub(super) fn warning(code: Warning) -> Phrase {
     Phrase::new(format!("warning.{}", code.0))
 }
 
-fn card(home: &Home) -> Vec<&'static str> {
-    let mut lines = vec!["where_to_stay", "heat_tonight", "water_tonight", "tag", "help_211"];
+/// Who has to leave is asked for nothing that is done in the home.
+fn card(home: &Home, leave: bool) -> Vec<&'static str> {
+    let mut lines = vec!["where_to_stay"];
+    if !leave {
+        lines.extend(["heat_tonight", "water_tonight", "tag"]);
+    }
+    lines.push("help_211");
     if home.building.tenure == Some(Tenure::RentsHome) {
         lines.extend(["landlord_told", "legal_aid"]);
     }

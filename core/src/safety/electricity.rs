@@ -4,8 +4,11 @@ use super::{Kind, Lines, Stop, Warning};
 use crate::home::Home;
 
 pub(super) fn hot_wiring(home: &Home, _: &Lines) -> Option<Stop> {
-    (home.first_look.hot_wiring == Some(true))
-        .then(|| Stop::new("hot_wiring", Warning::HOT_WIRE, Kind::Off).taking_away())
+    (home.first_look.hot_wiring == Some(true)).then(|| {
+        Stop::new("hot_wiring", Warning::HOT_WIRE, Kind::Off)
+            .meanwhile(&["breaker_check"])
+            .taking_away()
+    })
 }
 
 pub(super) fn tingle(home: &Home, _: &Lines) -> Option<Stop> {

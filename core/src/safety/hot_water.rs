@@ -12,7 +12,7 @@ pub(super) fn tank_danger(home: &Home, lines: &Lines) -> Option<Stop> {
     let relief = matches!(heater.relief, Some(Relief::Running | Relief::Missing | Relief::Plugged));
     (over || relief || heater.steam_or_rumbling == Some(true)).then(|| {
         Stop::new("tank_danger", Warning::TANK_DANGER, Kind::Off)
-            .meanwhile(UNTIL_MENDED)
+            .meanwhile(&["breaker_check", "cold_first", "infant_bath", "child_never_alone"])
             .taking_away()
     })
 }

@@ -257,6 +257,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("material.smoke_alarm", "smoke alarm, listed"),
     ("material.thermometer", "kitchen probe thermometer"),
     ("material.window_strip_17ft", "window weatherstrip, 17 feet"),
+    ("meanwhile.breaker_check", "Before a breaker goes off: is oxygen, another medical machine or the heat tape on it? If so, get help for that first."),
     ("meanwhile.breaker_first", "If not: its breaker. First check: is oxygen or another medical machine on it? Afterwards switch on and check."),
     ("meanwhile.burner_off", "Turn this burner off. It stays off until a technician has checked it."),
     ("meanwhile.cable_off", "OFF now. If the plug is dry and in easy reach, pull it. Do not touch the tape."),

@@ -257,6 +257,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("material.smoke_alarm", "alarma de humo, certificada"),
     ("material.thermometer", "termómetro de cocina con punta"),
     ("material.window_strip_17ft", "burlete para ventana, 17 pies"),
+    ("meanwhile.breaker_check", "Antes de bajar un breaker: ¿alimenta oxígeno, otro aparato médico o el cable calefactor (heat tape)? Si es así, primero pida ayuda para eso."),
     ("meanwhile.breaker_first", "Si no: su breaker. Antes revise: ¿alimenta oxígeno u otro aparato médico? Después préndalo y revise."),
     ("meanwhile.burner_off", "Apague este quemador. Queda apagado hasta que lo revise un técnico."),
     ("meanwhile.cable_off", "APÁGUELO ya. Si el enchufe está seco y a la mano, sáquelo. No toque el cable."),
