@@ -78,6 +78,8 @@ fn a_charred_cable_in_hard_frost_goes_off_together_with_a_plan_for_the_pipe() {
     }
     assert!(!stop.card.is_empty(), "the next twenty-four hours");
     assert_eq!(stop.mends[0].id, "replace_cable");
+    // A charred cable goes off whatever the forecast: the plan for the pipe stands beside it.
+    assert!(!warns(&answer).contains(&"W-FREEZE-BEFORE-UNPLUG"));
     assert!(!jobs(&answer).contains(&"cable_season"), "never just unplugged");
 }
 
@@ -91,7 +93,6 @@ fn hot_water_and_weak_lungs_mean_a_valve_and_not_a_blind_turn_of_the_dial() {
             "W-BREAKER",
             "W-CO",
             "W-CRAWL-COLD-RODENT",
-            "W-FREEZE-BEFORE-UNPLUG",
             "W-HEATCABLE-FIRE",
             "W-LEGIONELLA",
             "W-OXYGEN",
@@ -208,4 +209,71 @@ fn a_half_finished_walk_is_a_valid_request() {
                 || !answer.findings.iter().any(good)
         );
     }
+}
+
+fn answer(request: &str) -> Answer {
+    let tree = Tree::from_json(request).expect("JSON");
+    assess(&tree, Some(Atlas::embedded())).unwrap_or_else(|errors| panic!("{request}: {errors:?}"))
+}
+
+#[test]
+fn an_oven_used_for_heat_is_a_burner_even_where_all_else_is_electric() {
+    let answer = answer(
+        r#"{"today": "2026-12-01", "home": {"zip": "59801"},
+        "first_look": {"oven_for_heat": true, "co_alarm": "missing", "heat_holds": false},
+        "heating": {"fuel": "electricity"}, "water_heater": {"kind": "electric"},
+        "gaps": [{"place": "door_bottom", "length_in": 36, "width_in": 0.375}]}"#,
+    );
+    assert!(kinds(&answer).contains(&("today", "W-CO")));
+    assert!(!jobs(&answer).into_iter().any(closes_gaps));
+}
+
+#[test]
+fn water_below_the_home_takes_nothing_from_what_a_charred_cable_asks_for() {
+    let answer = answer(
+        r#"{"today": "2026-12-01", "first_look": {"water_below": true},
+        "heat_cable": {"present": true, "damaged": true}}"#,
+    );
+    let cable = answer.stops.iter().find(|s| s.code == "W-HEATCABLE-FIRE").expect("the cable");
+    assert!(
+        cable.meanwhile.iter().any(|p| p.key == "meanwhile.cable_off") && !cable.card.is_empty()
+    );
+}
+
+#[test]
+fn a_card_never_asks_for_what_a_stop_forbids() {
+    let answer = answer(
+        r#"{"today": "2026-12-01", "first_look": {"hot_wiring": true},
+        "water_heater": {"relief": "plugged"}, "heat_cable": {"present": true, "wet": true}}"#,
+    );
+    let said = serde_json::to_string(&answer.stops).expect("plain data");
+    for key in ["card.heat_tonight", "card.water_tonight", "meanwhile.drain_before_dark"] {
+        assert!(!said.contains(key), "{key}");
+    }
+    assert!(said.contains("meanwhile.plumber_drains"));
+}
+
+#[test]
+fn where_the_summer_is_short_no_one_is_reminded_to_pull_the_plug() {
+    let reminded = |zip: &str, plugs_in: bool| {
+        let answer = answer(&format!(
+            r#"{{"today": "2026-12-01", "home": {{"zip": "{zip}"}},
+            "heat_cable": {{"present": true, "control": "seasonal", "someone_plugs_in": {plugs_in}}}}}"#
+        ));
+        let keys = answer.reminders.into_iter().map(|reminder| reminder.title.key);
+        keys.collect::<Vec<_>>()
+    };
+    let out = "reminder.cable_out.title".to_owned();
+    assert!(!reminded("99701", false).contains(&out));
+    assert!(!reminded("59801", false).contains(&out));
+    assert!(reminded("59801", true).contains(&out));
+    // Jackson in Wyoming has no frost-free season at all: the question is whether it is in.
+    assert!(reminded("83001", true).contains(&"reminder.cable_now.title".to_owned()));
+}
+
+#[test]
+fn who_was_not_asked_about_may_be_a_child() {
+    let answer = answer(r#"{"today": "2026-12-01", "water_heater": {"tap_f": 145}}"#);
+    assert!(kinds(&answer).contains(&("today", "W-SCALD")));
+    assert!(says(&answer, Language::English).contains("a small child"));
 }

@@ -17,6 +17,6 @@ pub(super) const CLEAR_OPENINGS: Repair = Repair {
     },
     materials: |_| vec![],
     fee: |_| Fee::NONE,
-    cautions: |_| vec![Warning::DO_NOT_SEAL_COMBUSTION_AIR, Warning::GAS_PRO],
+    cautions: |_| vec![Warning::DO_NOT_SEAL_COMBUSTION_AIR],
     life_years: 1.0,
 };

@@ -110,12 +110,12 @@ seals! {
         |h| vec![
             Material::new("hardware_cloth_piece", count(h, GapPlace::PipeHole)),
             Material::new("caulk", tubes(h, GapPlace::PipeHole)),
-        ], &[];
+        ], &[Warning::BELLY_FREEZE];
     MARRIAGE_LINE: "marriage_line", MarriageLine, AbleAdult, 12.0,
         |h| vec![
             Material::new("backer_rod_20ft", feet(h, GapPlace::MarriageLine) / 20.0),
             Material::new("caulk", tubes(h, GapPlace::MarriageLine)),
-        ], &[];
+        ], &[Warning::BELLY_FREEZE];
     FAN_HOUSING: "fan_housing", BathFanHousing, AbleAdult, 10.0,
         |_| vec![Material::new("foil_tape_roll", 1.0)], &[];
     ACCESS_PANEL: "access_panel", AccessPanel, Resident, 7.0,
@@ -130,7 +130,7 @@ seals! {
         &[Warning::EGRESS_WINDOW];
     OUTLET_PLATES: "outlet_plates", OutletPlate, Resident, 10.0,
         |h| vec![Material::new("outlet_gasket", count(h, GapPlace::OutletPlate))],
-        &[Warning::HOT_WIRE];
+        &[Warning::HOT_WIRE, Warning::BREAKER];
     ELSEWHERE: "elsewhere", Elsewhere, Resident, 8.0,
         |h| vec![Material::new("caulk", tubes(h, GapPlace::Elsewhere))], &[];
 }

@@ -1,10 +1,11 @@
 //! What to be reminded of, and when.
 
 use super::Phrase;
-use crate::climate::Place;
+use crate::climate::{Place, Station};
 use crate::freeze::FrostFree;
 use crate::home::{CableControl, Home};
-use crate::plan::Plan;
+use crate::plan::{self, Plan};
+use crate::safety::Lines;
 use jiff::civil::{Date, date};
 use jiff::{Span, ToSpan};
 
@@ -51,15 +52,23 @@ impl Reminder {
 }
 
 /// Every reminder of a plan, in order of time.
-pub(super) fn reminders(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<Reminder> {
+pub(super) fn reminders(
+    home: &Home,
+    place: Option<&Place>,
+    plan: &Plan,
+    lines: &Lines,
+) -> Vec<Reminder> {
     let today = home.today;
     let soon = || plan.mends.iter().map(|(_, mend)| mend).chain(&plan.firsts);
     let has = |id| soon().any(|step| step.repair.id == id);
     let mut all = vec![
-        Reminder::new("filter", after(today, 30.days()), Some(Every::Month)),
         Reminder::new("alarms", after(today, 14.days()), Some(Every::Month)),
         Reminder::new("walk_again", next(today, date(today.year(), 9, 15)), Some(Every::Year)),
     ];
+    // Its words end with "power on", which no one is to do while a burner stays off.
+    if !plan.stops.iter().any(|stop| stop.rule == "soot") {
+        all.push(Reminder::new("filter", after(today, 30.days()), Some(Every::Month)));
+    }
     if has("turn_down") || has("mixing_valve") {
         all.push(Reminder::new("tap_tomorrow", after(today, 1.day()), None));
         all.push(Reminder::new("tap_month", after(today, 1.month()), None));
@@ -67,29 +76,40 @@ pub(super) fn reminders(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<
     if has("cooler_cover") {
         all.push(Reminder::new("cooler", next(today, date(today.year(), 5, 1)), Some(Every::Year)));
     }
-    all.extend(cable(home, place));
+    all.extend(cable(home, place, lines));
     all.sort_by_key(|reminder| (reminder.date, reminder.name));
     all
 }
 
-/// The cable goes in two weeks before frost is likely, with a second alarm a week later; it comes
-/// out only where a person switches it.
-fn cable(home: &Home, place: Option<&Place>) -> Vec<Reminder> {
+/// The cable goes in two weeks before frost is likely, with a second alarm a week later. It comes
+/// out only where a person switches it and it may have a season at all; where that is not known, the
+/// question is whether it is in.
+fn cable(home: &Home, place: Option<&Place>, lines: &Lines) -> Vec<Reminder> {
     let Some(cable) = home.cable.as_ref().filter(|cable| cable.present) else { return vec![] };
-    let Some(days) = place.and_then(|place| FrostFree::of(&place.station)) else { return vec![] };
+    let by_hand = matches!(cable.control, Some(CableControl::Seasonal) | None);
+    let now = by_hand.then(|| Reminder::new("cable_now", after(home.today, 1.day()), None));
+    let Some(station) = place.map(|place| &place.station) else { return now.into_iter().collect() };
+    match FrostFree::of(station) {
+        Some(days) => seasonal(home, (station, days), lines, now),
+        None if station.freeze.is_some() => now.into_iter().collect(),
+        None => vec![],
+    }
+}
+
+fn seasonal(
+    home: &Home,
+    (station, days): (&Station, FrostFree),
+    lines: &Lines,
+    now: Option<Reminder>,
+) -> Vec<Reminder> {
     let on = |day: u16| next(home.today, day_of_year(home.today.year(), day));
+    let today = home.today.day_of_year().unsigned_abs();
+    let frosty = today > days.plug_in_day() || today < days.from;
     let mut plug_in = Reminder::new("cable_in", on(days.plug_in_day()), Some(Every::Year));
     plug_in.second_alarm_days_after = Some(7);
-    let mut all = vec![plug_in];
-    let by_hand = matches!(cable.control, Some(CableControl::Seasonal) | None);
-    let today = home.today.day_of_year().unsigned_abs();
-    if by_hand && (today > days.plug_in_day() || today < days.from) {
-        all.push(Reminder::new("cable_now", after(home.today, 1.day()), None));
-    }
-    if by_hand {
-        all.push(Reminder::new("cable_out", on(days.from), Some(Every::Year)));
-    }
-    all
+    let comes_out = now.is_some() && plan::may_be_seasonal(home, station, lines);
+    let out = comes_out.then(|| Reminder::new("cable_out", on(days.from), Some(Every::Year)));
+    now.filter(|_| frosty).into_iter().chain([plug_in]).chain(out).collect()
 }
 
 fn after(today: Date, span: Span) -> Date {
