@@ -108,7 +108,7 @@ fn savings_never_exceed_what_is_used() {
         assert!(saved <= used * (1.0 + 1e-9), "{saved} of {used}: {request}");
         counted += usize::from(saved > 0.0);
     }
-    assert!(counted >= 15, "{counted}");
+    assert!(counted >= 10, "{counted}");
 }
 
 #[test]

@@ -277,3 +277,78 @@ fn who_was_not_asked_about_may_be_a_child() {
     assert!(kinds(&answer).contains(&("today", "W-SCALD")));
     assert!(says(&answer, Language::English).contains("a small child"));
 }
+
+#[test]
+fn a_panel_or_hole_beside_an_open_burner_stays_whatever_is_said_of_what_lies_behind() {
+    for (place, leads_to) in
+        [("access_panel", "room_or_return"), ("elsewhere", "outdoors"), ("pipe_hole", "belly")]
+    {
+        let answer = answer(&format!(
+            r#"{{"today": "2026-12-01", "home": {{"zip": "59801"}},
+            "first_look": {{"co_alarm": "working"}}, "heating": {{"fuel": "propane"}},
+            "water_heater": {{"kind": "draft_hood", "openings": "open"}},
+            "gaps": [{{"place": "{place}", "length_in": 20, "width_in": 0.5, "leads_to": "{leads_to}"}}]}}"#
+        ));
+        assert!(!jobs(&answer).into_iter().any(closes_gaps), "{place}");
+    }
+}
+
+#[test]
+fn a_sealed_furnace_keeps_its_openings_too() {
+    let answer = answer(
+        r#"{"today": "2026-12-01", "first_look": {"co_alarm": "working"},
+        "heating": {"fuel": "propane", "sealed_label_seen": true},
+        "water_heater": {"kind": "electric", "openings": "blocked"}}"#,
+    );
+    assert!(kinds(&answer).contains(&("off", "W-DO-NOT-SEAL-COMBUSTION-AIR")));
+}
+
+#[test]
+fn no_calendar_sends_anyone_to_a_cable_while_they_have_to_leave_or_it_is_charred() {
+    for danger in [r#""first_look": {"gas_smell": true},"#, ""] {
+        let answer = answer(&format!(
+            r#"{{"today": "2026-12-01", "home": {{"zip": "59801"}}, {danger}
+            "heat_cable": {{"present": true, "damaged": true}}}}"#
+        ));
+        assert!(answer.reminders.iter().all(|r| !r.title.key.contains("cable")), "{danger}");
+    }
+}
+
+/// Every station: a season that could be pulled and plugged in the wrong order is none.
+#[test]
+fn a_cable_is_plugged_in_after_it_was_pulled() {
+    let mut seen = 0;
+    for station in Atlas::embedded().stations() {
+        if let Some(days) = winterseam::freeze::FrostFree::of(station) {
+            seen += 1;
+            assert!(days.from + 30 <= days.plug_in_day(), "{}", station.name);
+        }
+    }
+    assert!(seen > 400, "{seen}");
+}
+
+/// Through the year at three places: the plug may be pulled only within the frost-free days.
+#[test]
+fn the_season_of_a_cable_is_offered_only_within_the_frost_free_days() {
+    let mut offered = 0;
+    for zip in ["59801", "30901", "99701"] {
+        let station = Atlas::embedded().place(zip).expect("known").station;
+        let days = winterseam::freeze::FrostFree::of(&station);
+        for month in 1..=12_u16 {
+            let answer = answer(&format!(
+                r#"{{"today": "2026-{month:02}-15", "home": {{"zip": "{zip}"}},
+                "heat_cable": {{"present": true, "control": "always_on", "length_ft": 30,
+                "power_w_per_ft": 7, "someone_plugs_in": true, "thermostat_proved": false}}}}"#
+            ));
+            if jobs(&answer).contains(&"cable_season") {
+                offered += 1;
+                let day = (month - 1) * 30 + 15;
+                assert!(
+                    days.is_some_and(|d| d.from <= day + 5 && day <= d.plug_in_day()),
+                    "{zip} {month}"
+                );
+            }
+        }
+    }
+    assert!(offered >= 3, "{offered}");
+}

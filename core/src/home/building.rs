@@ -41,6 +41,13 @@ impl Building {
         Some(self.width? * self.length?)
     }
 
+    /// Built before the federal construction standard of 15 June 1976; `None` when the year is
+    /// not known. All of 1976 counts as before.
+    #[must_use]
+    pub fn before_standard(&self) -> Option<bool> {
+        Some(self.year_built? <= 1976)
+    }
+
     /// Whether a year is no later than the day of the walk.
     #[must_use]
     pub fn could_be_built_in(year: i16, today: Date) -> bool {

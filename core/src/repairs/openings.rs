@@ -13,7 +13,7 @@ pub(super) const CLEAR_OPENINGS: Repair = Repair {
         let closed = home.water_heater.openings? != AirOpenings::Open;
         let mut after = home.clone();
         after.water_heater.openings = Some(AirOpenings::Open);
-        (closed && home.burner_may_need_air()).then_some(after)
+        (closed && home.something_burns() != Some(false)).then_some(after)
     },
     materials: |_| vec![],
     fee: |_| Fee::NONE,

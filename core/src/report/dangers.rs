@@ -47,6 +47,12 @@ pub(super) fn dangers(home: &Home, stops: &[Stop], mends: &[(&str, Step)]) -> Ve
         .collect()
 }
 
+/// By when a stop is mended.
+pub(super) fn by_when(stops: &[Stop], rule: &str) -> Phrase {
+    let soon = stops.iter().any(|stop| stop.rule == rule && stop.kind == Kind::Soon);
+    Phrase::new(if soon { "when.this_week" } else { "when.today" })
+}
+
 /// What the stops together leave possible tonight.
 struct Night<'a> {
     stops: &'a [Stop],

@@ -131,7 +131,12 @@ fn bath_fan(home: &Home) -> Vec<Finding> {
     let mut all = vec![];
     let fan = &home.bath_fan;
     if let Some(flow) = fan.emptying.and_then(|t| bag::flow(t, bag::Direction::Emptying)) {
-        let shown = air_flow(&flow.flow.from_inputs(["bath_fan.bag_emptied_s"]));
+        let mut shown = air_flow(&flow.flow.from_inputs(["bath_fan.bag_emptied_s"]));
+        if flow.bound == bag::Bound::AtLeast {
+            let unit = Phrase::new("unit.cfm");
+            let low = shown.shown[1].round();
+            shown.text = Phrase::new("range.over_unit").with("low", low).with("unit", unit);
+        }
         let text = Phrase::new("finding.bath_fan").with("flow", shown.text.clone());
         all.push(Finding { item: "bath_fan", text, figure: Some(shown) });
     }

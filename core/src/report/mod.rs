@@ -75,7 +75,11 @@ pub fn report(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Repo
         .map(|weather| uncertainty::ranges(home, weather, &plan))
         .unwrap_or_default();
     let step = |p: &Proposal| steps::step(home, p, ranges.savings.get(p.repair.id));
-    let mends: Vec<(&str, Step)> = plan.mends.iter().map(|(rule, p)| (*rule, step(p))).collect();
+    let mends: Vec<(&str, Step)> = plan
+        .mends
+        .iter()
+        .map(|(rule, p)| (*rule, Step { when: dangers::by_when(&plan.stops, rule), ..step(p) }))
+        .collect();
     let stops = dangers::dangers(home, &plan.stops, &mends);
     let firsts: Vec<Step> = plan.firsts.iter().map(step).collect();
     let later: Vec<Step> = plan.later.iter().map(step).collect();

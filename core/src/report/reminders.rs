@@ -5,7 +5,7 @@ use crate::climate::{Place, Station};
 use crate::freeze::FrostFree;
 use crate::home::{CableControl, Home};
 use crate::plan::{self, Plan};
-use crate::safety::Lines;
+use crate::safety::{self, Lines};
 use jiff::civil::{Date, date};
 use jiff::{Span, ToSpan};
 
@@ -59,14 +59,17 @@ pub(super) fn reminders(
     lines: &Lines,
 ) -> Vec<Reminder> {
     let today = home.today;
+    let again =
+        Reminder::new("walk_again", next(today, date(today.year(), 9, 15)), Some(Every::Year));
+    if safety::hides_jobs(&plan.stops) {
+        return vec![again];
+    }
+    let stopped = |rule| plan.stops.iter().any(|stop| stop.rule == rule);
     let soon = || plan.mends.iter().map(|(_, mend)| mend).chain(&plan.firsts);
     let has = |id| soon().any(|step| step.repair.id == id);
-    let mut all = vec![
-        Reminder::new("alarms", after(today, 14.days()), Some(Every::Month)),
-        Reminder::new("walk_again", next(today, date(today.year(), 9, 15)), Some(Every::Year)),
-    ];
+    let mut all = vec![Reminder::new("alarms", after(today, 14.days()), Some(Every::Month)), again];
     // Its words end with "power on", which no one is to do while a burner stays off.
-    if !plan.stops.iter().any(|stop| stop.rule == "soot") {
+    if !stopped("soot") {
         all.push(Reminder::new("filter", after(today, 30.days()), Some(Every::Month)));
     }
     if has("turn_down") || has("mixing_valve") {
@@ -76,7 +79,9 @@ pub(super) fn reminders(
     if has("cooler_cover") {
         all.push(Reminder::new("cooler", next(today, date(today.year(), 5, 1)), Some(Every::Year)));
     }
-    all.extend(cable(home, place, lines));
+    if !stopped("cable_damaged") {
+        all.extend(cable(home, place, lines));
+    }
     all.sort_by_key(|reminder| (reminder.date, reminder.name));
     all
 }
@@ -104,7 +109,7 @@ fn seasonal(
 ) -> Vec<Reminder> {
     let on = |day: u16| next(home.today, day_of_year(home.today.year(), day));
     let today = home.today.day_of_year().unsigned_abs();
-    let frosty = today > days.plug_in_day() || today < days.from;
+    let frosty = today >= days.plug_in_day() || today < days.from;
     let mut plug_in = Reminder::new("cable_in", on(days.plug_in_day()), Some(Every::Year));
     plug_in.second_alarm_days_after = Some(7);
     let comes_out = now.is_some() && plan::may_be_seasonal(home, station, lines);

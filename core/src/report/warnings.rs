@@ -44,7 +44,7 @@ fn of_the_home(home: &Home) -> Vec<Warning> {
     [
         (home.people.oxygen == Some(true), Warning::OXYGEN),
         (home.something_burns() != Some(false) && !alarm_known, Warning::CO),
-        (home.burner_may_need_air(), Warning::DO_NOT_SEAL_COMBUSTION_AIR),
+        (home.something_burns() != Some(false), Warning::DO_NOT_SEAL_COMBUSTION_AIR),
         (scalds == Scald::Anyone, Warning::SCALD),
         (
             scalds >= Scald::TheFrail && home.people.burn_faster() == Some(true),

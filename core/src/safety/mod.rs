@@ -99,6 +99,7 @@ const RULES: &[Rule] = &[
     cable::old,
     plumbing::tap_dry,
     climate_indoors::too_cold,
+    climate_indoors::heat_out,
     climate_indoors::too_hot,
 ];
 
