@@ -2,7 +2,7 @@
 
 use crate::step;
 use anyhow::{Context as _, Result};
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::process::Command;
 
 /// The root of the workspace. `cargo run` says where this package lies now; where it was built may
