@@ -59,7 +59,9 @@ pub fn gap_inputs(home: &Home, which: impl Fn(usize, &Gap) -> bool) -> Inputs {
 /// What a figure of the heat cable was made from.
 #[must_use]
 pub fn cable_inputs(home: &Home) -> Inputs {
-    let known = |cable: &HeatCable| cable.length.is_some() && cable.power.is_some();
+    let known = |cable: &HeatCable| {
+        cable.length.is_some() && cable.power.is_some() && cable.control.is_some()
+    };
     let confidence = match &home.cable {
         Some(cable) if known(cable) => Confidence::Seen,
         _ => Confidence::Guessed,
