@@ -25,8 +25,6 @@ pub(super) fn allows(
 fn may_unplug(home: &Home, weather: &Weather<'_>, lines: &Lines) -> bool {
     let today = home.today.day_of_year().unsigned_abs();
     let station = &weather.place.station;
-    let long = station.freeze.is_some_and(|dates| {
-        dates.first >= dates.last && dates.first - dates.last >= lines.frost_free_days
-    });
-    long && FrostFree::of(station).is_some_and(|days| days.may_unplug_on(today))
+    station.has_frost_free(lines.frost_free_days)
+        && FrostFree::of(station).is_some_and(|days| days.may_unplug_on(today))
 }

@@ -82,12 +82,11 @@ pub(super) const CABLE_SEASON: Repair = Repair {
     apply: |home| {
         let cable = seen(home)?;
         let always = cable.control? == CableControl::AlwaysOn;
-        let sure = cable.someone_plugs_in == Some(true) && cable.thermostat_proved != Some(true);
         let mut after = home.clone();
         let changed = after.cable.as_mut()?;
         changed.control = Some(CableControl::Seasonal);
         changed.season = None::<Season>;
-        (always && sure).then_some(after)
+        (always && cable.is_sure_to_go_back()).then_some(after)
     },
     materials: |_| vec![],
     fee: |_| Fee::NONE,

@@ -89,7 +89,7 @@ pub fn report(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Repo
         warnings: warnings::warnings(home, place, &stops, mending().chain(&firsts).chain(&later)),
         uses: uses::uses(home, &ranges),
         shopping: shopping::merged(mending().chain(&firsts).flat_map(|s| &s.materials)),
-        reminders: reminders::reminders(home, place, &plan),
+        reminders: reminders::reminders(home, place, &plan, lines),
         notes: notes::notes(home, place, &plan),
         sources: vec![],
         stops,

@@ -5,6 +5,7 @@ use crate::climate::Place;
 use crate::freeze::FrostFree;
 use crate::home::{CableControl, Home};
 use crate::plan::Plan;
+use crate::safety::Lines;
 use jiff::civil::{Date, date};
 use jiff::{Span, ToSpan};
 
@@ -51,7 +52,12 @@ impl Reminder {
 }
 
 /// Every reminder of a plan, in order of time.
-pub(super) fn reminders(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<Reminder> {
+pub(super) fn reminders(
+    home: &Home,
+    place: Option<&Place>,
+    plan: &Plan,
+    lines: &Lines,
+) -> Vec<Reminder> {
     let today = home.today;
     let soon = || plan.mends.iter().map(|(_, mend)| mend).chain(&plan.firsts);
     let has = |id| soon().any(|step| step.repair.id == id);
@@ -67,26 +73,30 @@ pub(super) fn reminders(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<
     if has("cooler_cover") {
         all.push(Reminder::new("cooler", next(today, date(today.year(), 5, 1)), Some(Every::Year)));
     }
-    all.extend(cable(home, place));
+    all.extend(place.into_iter().flat_map(|place| cable(home, place, lines)));
     all.sort_by_key(|reminder| (reminder.date, reminder.name));
     all
 }
 
 /// The cable goes in two weeks before frost is likely, with a second alarm a week later; it comes
-/// out only where a person switches it.
-fn cable(home: &Home, place: Option<&Place>) -> Vec<Reminder> {
+/// out only where a person switches it who is sure to plug it in again, and the summer is long.
+/// Nobody is asked to plug in a cable that has to stay off.
+fn cable(home: &Home, place: &Place, lines: &Lines) -> Vec<Reminder> {
     let Some(cable) = home.cable.as_ref().filter(|cable| cable.present) else { return vec![] };
-    let Some(days) = place.and_then(|place| FrostFree::of(&place.station)) else { return vec![] };
+    let Some(days) = FrostFree::of(&place.station) else { return vec![] };
     let on = |day: u16| next(home.today, day_of_year(home.today.year(), day));
     let mut plug_in = Reminder::new("cable_in", on(days.plug_in_day()), Some(Every::Year));
     plug_in.second_alarm_days_after = Some(7);
     let mut all = vec![plug_in];
     let by_hand = matches!(cable.control, Some(CableControl::Seasonal) | None);
+    let stays_off = [cable.signs.damaged, cable.signs.wet].contains(&Some(true));
     let today = home.today.day_of_year().unsigned_abs();
-    if by_hand && (today > days.plug_in_day() || today < days.from) {
+    let frosty = today > days.plug_in_day() || today < days.from;
+    if by_hand && frosty && !stays_off {
         all.push(Reminder::new("cable_now", after(home.today, 1.day()), None));
     }
-    if by_hand {
+    let long = place.station.has_frost_free(lines.frost_free_days);
+    if by_hand && long && cable.is_sure_to_go_back() {
         all.push(Reminder::new("cable_out", on(days.from), Some(Every::Year)));
     }
     all
