@@ -3,8 +3,7 @@
 use super::random::{Luck, request};
 use serde_json::Value;
 use std::sync::OnceLock;
-use winterseam::climate::Atlas;
-use winterseam::wire::{Tree, assess, phrase};
+use winterseam::wire::{Tree, phrase};
 use winterseam::words::{Language, faults};
 
 /// Requests and their answers, half with a year behind them; worked out once for all tests.
@@ -15,9 +14,8 @@ fn answers() -> &'static [(Value, Value)] {
 
 fn answered(seed: u64) -> (Value, Value) {
     let request = request(&mut Luck::new(seed), seed.is_multiple_of(2));
-    let tree = Tree::from_json(&request.to_string()).expect("JSON");
-    let answer = assess(&tree, Some(Atlas::embedded())).unwrap_or_else(|e| panic!("{e:?}"));
-    (request, serde_json::to_value(answer).expect("plain data"))
+    let answer = super::answered(&request);
+    (request, answer)
 }
 
 /// Every map within a value, itself included.
