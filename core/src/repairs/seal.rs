@@ -1,8 +1,9 @@
 //! Closing gaps. Never a gap in or round a closet with a burner: those are a later decision of a
-//! qualified person, and no repair here can touch them.
+//! qualified person, and no repair here can touch them. Nor a gap to another room or back to the
+//! furnace: it costs no heat, and it is the way of the furnace's air.
 
 use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
-use crate::home::{Gap, GapPlace, Home};
+use crate::home::{Gap, GapPlace, Home, LeadsTo};
 use uom::si::f64::{Length, Ratio};
 use uom::si::length::{foot, inch};
 use uom::si::ratio::ratio;
@@ -21,7 +22,9 @@ const fn leaves(place: GapPlace) -> f64 {
 }
 
 fn may_close(home: &Home, place: GapPlace, gap: &Gap) -> bool {
-    gap.place == place && !home.may_feed_a_burner(gap) && gap.open.get::<ratio>() > leaves(place)
+    let way_back = gap.leads_to == Some(LeadsTo::RoomOrReturn);
+    let kept_open = way_back || home.may_feed_a_burner(gap);
+    gap.place == place && !kept_open && gap.open.get::<ratio>() > leaves(place)
 }
 
 fn closable(home: &Home, place: GapPlace) -> impl Iterator<Item = &Gap> {
