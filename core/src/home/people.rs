@@ -24,10 +24,13 @@ impl People {
         [self.child_under_5, self.age_65_or_more, self.cannot_feel_or_move].contains(&Some(true))
     }
 
-    /// Whether someone is known to be harmed by a cold room sooner.
+    /// Whether someone is known to be harmed by a cold room sooner: by age or by illness, of which
+    /// oxygen and medical machines are signs.
     #[must_use]
     pub fn frail_in_cold(&self) -> bool {
-        [self.child_under_5, self.age_65_or_more, self.lung_or_immune].contains(&Some(true))
+        let age = [self.child_under_5, self.age_65_or_more];
+        let illness = [self.lung_or_immune, self.oxygen, self.medical_machine];
+        age.contains(&Some(true)) || illness.contains(&Some(true))
     }
 }
 
