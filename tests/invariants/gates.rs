@@ -4,7 +4,7 @@ use super::random::{Luck, request};
 use super::typed;
 use serde_json::{Value, json};
 use std::sync::OnceLock;
-use winterseam::home::{AirOpenings, CableControl, Home};
+use winterseam::home::{AirOpenings, CableControl, Home, LeadsTo};
 use winterseam::plan::{Plan, Proposal, plan};
 use winterseam::repairs;
 use winterseam::safety::{Kind, Lines, Stop, hides_jobs, stops};
@@ -68,6 +68,39 @@ fn no_repair_touches_a_gap_that_may_feed_a_burner_or_closes_an_opening() {
         }
     }
     assert!(tried > 1_000, "only {tried} gaps were closed at all");
+}
+
+/// What leads to a room or back to the furnace costs no heat, and is the way of its air.
+#[test]
+fn no_repair_closes_the_way_back_to_the_furnace() {
+    let mut seen = 0;
+    for Planned { request, home, .. } in planned() {
+        for after in repairs::ALL.iter().filter_map(|repair| (repair.apply)(home)) {
+            for (was, is) in home.gaps.iter().zip(&after.gaps) {
+                let way_back = was.leads_to == Some(LeadsTo::RoomOrReturn);
+                assert!(!way_back || was == is, "{request}");
+                seen += usize::from(way_back);
+            }
+        }
+    }
+    assert!(seen > 1_000, "{seen}");
+}
+
+/// The colder line is for infants, who is 65 or more, and illness; oxygen and medical machines are
+/// signs of it.
+#[test]
+fn who_is_ill_is_not_left_in_the_cold() {
+    let people = ["child_under_5", "age_65_or_more", "lung_or_immune", "oxygen", "medical_machine"];
+    for person in people {
+        let request = |indoors: f64| {
+            json!({
+                "today": "2026-01-18", "home": {"indoors_f": indoors}, "people": {person: true},
+                "first_look": {"heat_holds": false},
+            })
+        };
+        let cold = |request: &Value| found(request).iter().any(|stop| stop.rule == "too_cold");
+        assert!(cold(&request(64.9)) && !cold(&request(65.0)), "{person}");
+    }
 }
 
 #[test]

@@ -26,7 +26,7 @@ const AREA_CM2: f64 = 44.512;
 const STACK: f64 = 0.000_145;
 const WIND: f64 = 0.000_174;
 const APART_K: f64 = 40.0;
-/// ρ·c_p in J/(m³·K).
+/// Heat capacity of a cubic metre of air, J/(m³·K).
 const AIR: f64 = 1.2041 * 1006.0;
 /// Constants and properties are rounded to three or four digits.
 const WITHIN: f64 = 0.005;
