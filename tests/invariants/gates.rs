@@ -129,8 +129,14 @@ fn gaps_stay_open_while_something_is_off_or_no_alarm_is_known_to_work() {
 
 #[test]
 fn a_flag_or_a_danger_more_never_takes_a_stop_away() {
-    let people =
-        ["child_under_5", "age_65_or_more", "cannot_feel_or_move", "lung_or_immune", "oxygen"];
+    let people = [
+        "child_under_5",
+        "age_65_or_more",
+        "cannot_feel_or_move",
+        "lung_or_immune",
+        "oxygen",
+        "medical_machine",
+    ];
     let dangers =
         ["gas_smell", "symptoms", "hot_wiring", "oven_for_heat", "flame_indoors", "water_below"];
     for request in requests().take(2_000) {
