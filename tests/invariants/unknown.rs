@@ -13,7 +13,10 @@ fn rank(confidence: &Value) -> usize {
 
 fn without(request: &Value, path: &str) -> Value {
     let mut less = request.clone();
-    *less.pointer_mut(path).unwrap_or(&mut Value::Null) = Value::Null;
+    let (group, field) = path.split_once('.').expect("a field of a group");
+    if let Some(known) = less[group].get_mut(field) {
+        known.take();
+    }
     less
 }
 
@@ -31,16 +34,16 @@ fn known(answer: &Value) -> Vec<(String, usize)> {
 #[test]
 fn a_field_less_never_makes_a_figure_surer() {
     let fields = [
-        "/home/setpoint_f",
-        "/home/shelter",
-        "/heating/fuel",
-        "/heat_cable/length_ft",
-        "/heat_cable/power_w_per_ft",
-        "/heat_cable/control",
-        "/water_heater/thermometer_checked",
+        "home.setpoint_f",
+        "home.shelter",
+        "heating.fuel",
+        "heat_cable.length_ft",
+        "heat_cable.power_w_per_ft",
+        "heat_cable.control",
+        "water_heater.thermometer_checked",
     ];
     let mut compared = 0;
-    for seed in 0..10 {
+    for seed in 0..6 {
         let mut request = request(&mut Luck::new(seed), true);
         request["heating"]["price_usd"] = Value::Null;
         request["heating"]["price_per"] = Value::Null;
@@ -53,17 +56,17 @@ fn a_field_less_never_makes_a_figure_surer() {
             }
         }
     }
-    assert!(compared > 80, "{compared}");
+    assert!(compared > 50, "{compared}");
 }
 
 #[test]
 fn nothing_is_good_that_nobody_saw() {
     let seen_at = [
-        ("good.co_alarm", "/first_look/co_alarm"),
-        ("good.smoke_alarm", "/first_look/smoke_alarm"),
-        ("good.tap", "/water_heater/tap_f"),
-        ("good.openings", "/water_heater/openings"),
-        ("good.filter", "/furnace_filter/look"),
+        ("good.co_alarm", "first_look.co_alarm"),
+        ("good.smoke_alarm", "first_look.smoke_alarm"),
+        ("good.tap", "water_heater.tap_f"),
+        ("good.openings", "water_heater.openings"),
+        ("good.filter", "furnace_filter.look"),
     ];
     let mut goods = 0;
     for seed in 0..200 {
