@@ -78,6 +78,8 @@ fn a_charred_cable_in_hard_frost_goes_off_together_with_a_plan_for_the_pipe() {
     }
     assert!(!stop.card.is_empty(), "the next twenty-four hours");
     assert_eq!(stop.mends[0].id, "replace_cable");
+    // A charred cable goes off whatever the forecast: the plan for the pipe stands beside it.
+    assert!(!warns(&answer).contains(&"W-FREEZE-BEFORE-UNPLUG"));
     assert!(!jobs(&answer).contains(&"cable_season"), "never just unplugged");
 }
 
@@ -91,7 +93,6 @@ fn hot_water_and_weak_lungs_mean_a_valve_and_not_a_blind_turn_of_the_dial() {
             "W-BREAKER",
             "W-CO",
             "W-CRAWL-COLD-RODENT",
-            "W-FREEZE-BEFORE-UNPLUG",
             "W-HEATCABLE-FIRE",
             "W-LEGIONELLA",
             "W-OXYGEN",
@@ -213,4 +214,146 @@ fn a_half_finished_walk_is_a_valid_request() {
                 || !answer.findings.iter().any(good)
         );
     }
+}
+
+fn answer(request: &str) -> Answer {
+    let tree = Tree::from_json(request).expect("JSON");
+    assess(&tree, Some(Atlas::embedded())).unwrap_or_else(|errors| panic!("{request}: {errors:?}"))
+}
+
+#[test]
+fn an_oven_used_for_heat_is_a_burner_even_where_all_else_is_electric() {
+    let answer = answer(
+        r#"{"today": "2026-12-01", "home": {"zip": "59801"},
+        "first_look": {"oven_for_heat": true, "co_alarm": "missing", "heat_holds": false},
+        "heating": {"fuel": "electricity"}, "water_heater": {"kind": "electric"},
+        "gaps": [{"place": "door_bottom", "length_in": 36, "width_in": 0.375}]}"#,
+    );
+    assert!(kinds(&answer).contains(&("today", "W-CO")));
+    assert!(!jobs(&answer).into_iter().any(closes_gaps));
+}
+
+#[test]
+fn water_below_the_home_takes_nothing_from_what_a_charred_cable_asks_for() {
+    let answer = answer(
+        r#"{"today": "2026-12-01", "first_look": {"water_below": true},
+        "heat_cable": {"present": true, "damaged": true}}"#,
+    );
+    let cable = answer.stops.iter().find(|s| s.code == "W-HEATCABLE-FIRE").expect("the cable");
+    assert!(
+        cable.meanwhile.iter().any(|p| p.key == "meanwhile.cable_off") && !cable.card.is_empty()
+    );
+}
+
+#[test]
+fn a_card_never_asks_for_what_a_stop_forbids() {
+    let answer = answer(
+        r#"{"today": "2026-12-01", "first_look": {"hot_wiring": true},
+        "water_heater": {"relief": "plugged"}, "heat_cable": {"present": true, "wet": true}}"#,
+    );
+    let said = serde_json::to_string(&answer.stops).expect("plain data");
+    for key in ["card.heat_tonight", "card.water_tonight", "meanwhile.drain_before_dark"] {
+        assert!(!said.contains(key), "{key}");
+    }
+    assert!(said.contains("meanwhile.plumber_drains"));
+}
+
+#[test]
+fn where_the_summer_is_short_no_one_is_reminded_to_pull_the_plug() {
+    let reminded = |zip: &str, plugs_in: bool| {
+        let answer = answer(&format!(
+            r#"{{"today": "2026-12-01", "home": {{"zip": "{zip}"}},
+            "heat_cable": {{"present": true, "control": "seasonal", "someone_plugs_in": {plugs_in}}}}}"#
+        ));
+        let keys = answer.reminders.into_iter().map(|reminder| reminder.title.key);
+        keys.collect::<Vec<_>>()
+    };
+    let out = "reminder.cable_out.title".to_owned();
+    assert!(!reminded("99701", false).contains(&out));
+    assert!(!reminded("59801", false).contains(&out));
+    assert!(reminded("59801", true).contains(&out));
+    // Jackson in Wyoming has no frost-free season at all: the question is whether it is in.
+    assert!(reminded("83001", true).contains(&"reminder.cable_now.title".to_owned()));
+}
+
+#[test]
+fn who_was_not_asked_about_may_be_a_child() {
+    let answer = answer(r#"{"today": "2026-12-01", "water_heater": {"tap_f": 145}}"#);
+    assert!(kinds(&answer).contains(&("today", "W-SCALD")));
+    assert!(says(&answer, Language::English).contains("a small child"));
+}
+
+#[test]
+fn a_panel_or_hole_beside_an_open_burner_stays_whatever_is_said_of_what_lies_behind() {
+    for (place, leads_to) in
+        [("access_panel", "room_or_return"), ("elsewhere", "outdoors"), ("pipe_hole", "belly")]
+    {
+        let answer = answer(&format!(
+            r#"{{"today": "2026-12-01", "home": {{"zip": "59801"}},
+            "first_look": {{"co_alarm": "working"}}, "heating": {{"fuel": "propane"}},
+            "water_heater": {{"kind": "draft_hood", "openings": "open"}},
+            "gaps": [{{"place": "{place}", "length_in": 20, "width_in": 0.5, "leads_to": "{leads_to}"}}]}}"#
+        ));
+        assert!(!jobs(&answer).into_iter().any(closes_gaps), "{place}");
+    }
+}
+
+#[test]
+fn a_sealed_furnace_keeps_its_openings_too() {
+    let answer = answer(
+        r#"{"today": "2026-12-01", "first_look": {"co_alarm": "working"},
+        "heating": {"fuel": "propane", "sealed_label_seen": true},
+        "water_heater": {"kind": "electric", "openings": "blocked"}}"#,
+    );
+    assert!(kinds(&answer).contains(&("off", "W-DO-NOT-SEAL-COMBUSTION-AIR")));
+}
+
+#[test]
+fn no_calendar_sends_anyone_to_a_cable_while_they_have_to_leave_or_it_is_charred() {
+    for danger in [r#""first_look": {"gas_smell": true},"#, ""] {
+        let answer = answer(&format!(
+            r#"{{"today": "2026-12-01", "home": {{"zip": "59801"}}, {danger}
+            "heat_cable": {{"present": true, "damaged": true}}}}"#
+        ));
+        assert!(answer.reminders.iter().all(|r| !r.title.key.contains("cable")), "{danger}");
+    }
+}
+
+/// Every station: a season that could be pulled and plugged in the wrong order is none.
+#[test]
+fn a_cable_is_plugged_in_after_it_was_pulled() {
+    let mut seen = 0;
+    for station in Atlas::embedded().stations() {
+        if let Some(days) = winterseam::freeze::FrostFree::of(station) {
+            seen += 1;
+            assert!(days.from + 30 <= days.plug_in_day(), "{}", station.name);
+        }
+    }
+    assert!(seen > 400, "{seen}");
+}
+
+/// Through the year at three places: the plug may be pulled only within the frost-free days.
+#[test]
+fn the_season_of_a_cable_is_offered_only_within_the_frost_free_days() {
+    let mut offered = 0;
+    for zip in ["59801", "30901", "99701"] {
+        let station = Atlas::embedded().place(zip).expect("known").station;
+        let days = winterseam::freeze::FrostFree::of(&station);
+        for month in 1..=12_u16 {
+            let answer = answer(&format!(
+                r#"{{"today": "2026-{month:02}-15", "home": {{"zip": "{zip}"}},
+                "heat_cable": {{"present": true, "control": "always_on", "length_ft": 30,
+                "power_w_per_ft": 7, "someone_plugs_in": true, "thermostat_proved": false}}}}"#
+            ));
+            if jobs(&answer).contains(&"cable_season") {
+                offered += 1;
+                let day = (month - 1) * 30 + 15;
+                assert!(
+                    days.is_some_and(|d| d.from <= day + 5 && day <= d.plug_in_day()),
+                    "{zip} {month}"
+                );
+            }
+        }
+    }
+    assert!(offered >= 3, "{offered}");
 }

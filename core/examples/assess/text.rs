@@ -61,7 +61,12 @@ impl Page {
             let _ = writeln!(text, "  {}", self.say(line));
         }
         for step in &stop.mends {
+            let who = self.say(&Phrase::of_key(&format!("who.{}", step.who)));
             let _ = writeln!(text, "  > {}", self.say(&step.text));
+            let _ = writeln!(text, "    {} | {who} | {}", self.say(&step.when), self.money(step));
+            for caution in &step.cautions {
+                let _ = writeln!(text, "    ! {}", self.say(&caution.text));
+            }
         }
         for line in &stop.card {
             let _ = writeln!(text, "  {}", self.say(line));

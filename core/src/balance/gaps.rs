@@ -73,12 +73,13 @@ fn leakage(gap: &Gap, air: &Air) -> Area {
     let usual = usual(gap.place);
     let depth = gap.depth.unwrap_or(usual.depth);
     let slit = Slit::new(gap.length, gap.width, depth, gap.bends.unwrap_or(usual.bends));
-    let alone = slit.map_or(Area::default(), |slit| leakage_area(&slit, air) * gap.open);
+    let whole = slit.map_or(Area::default(), |slit| leakage_area(&slit, air));
+    let alone = whole * gap.open;
     match gap.leads_to.unwrap_or(usual.leads_to) {
         LeadsTo::Outdoors => alone,
         LeadsTo::RoomOrReturn => Area::default(),
         LeadsTo::Belly | LeadsTo::RoofCavity | LeadsTo::ClosetWithOutsideAir | LeadsTo::Wall => {
-            in_series(alone, alone * gap.next_skin.unwrap_or(Ratio::new::<ratio>(1.0)))
+            in_series(alone, whole * gap.next_skin.unwrap_or(Ratio::new::<ratio>(1.0)))
         }
     }
 }

@@ -52,8 +52,19 @@ pub fn gap_inputs(home: &Home, which: impl Fn(usize, &Gap) -> bool) -> Inputs {
         .filter(|(i, gap)| which(*i, gap))
         .map(|(i, _)| format!("gaps[{i}]"))
         .collect();
-    fields.extend(["home.zip", "home.shelter", "home.setpoint_f", "heating"].map(String::from));
-    Inputs { fields, confidence: Confidence::Seen, sources: [GAP_SOURCES, fuel::SOURCES].concat() }
+    let known = [
+        (home.building.zip.is_some(), "home.zip"),
+        (home.building.shelter.is_some(), "home.shelter"),
+        (home.building.setpoint.is_some(), "home.setpoint_f"),
+        (home.heating.fuel.is_some(), "heating.fuel"),
+    ];
+    fields.extend(known.iter().filter(|(seen, _)| *seen).map(|(_, path)| (*path).to_owned()));
+    let all_seen = known.iter().all(|(seen, _)| *seen);
+    Inputs {
+        fields,
+        confidence: if all_seen { Confidence::Seen } else { Confidence::Guessed },
+        sources: [GAP_SOURCES, fuel::SOURCES].concat(),
+    }
 }
 
 /// What a figure of the heat cable was made from.

@@ -98,12 +98,6 @@ impl Station {
         self.freeze.map(|dates| dates.first)
     }
 
-    /// Whether the days between the median freezes are at least so many.
-    #[must_use]
-    pub fn has_frost_free(&self, days: u16) -> bool {
-        self.freeze.is_some_and(|dates| dates.first >= dates.last.saturating_add(days))
-    }
-
     /// The coldest night of an ordinary year.
     ///
     /// # Equation

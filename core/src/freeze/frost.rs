@@ -27,7 +27,8 @@ pub struct FrostFree {
 
 impl FrostFree {
     /// The frost-free days of a station; `None` where it never freezes in an ordinary year, where a
-    /// rare freeze has no season, or where no such day is left.
+    /// rare freeze has no season, or where too few such days are left to pull a
+    /// plug.
     ///
     /// ```
     /// use winterseam::climate::Atlas;
@@ -44,7 +45,8 @@ impl FrostFree {
         let doubt = if basis == FrostBasis::Estimated { ESTIMATED } else { 0 };
         let from = last + LAST_SPREAD + doubt;
         let to = first.checked_sub(FIRST_SPREAD + doubt)?;
-        (from < to).then_some(Self { from, to })
+        let days = Self { from, to };
+        days.may_unplug_on(from).then_some(days)
     }
 
     /// Whether a plug may be pulled on this day of the year: within the frost-free days and a month

@@ -29,15 +29,6 @@ pub struct HeatCable {
     pub someone_plugs_in: Option<bool>,
 }
 
-impl HeatCable {
-    /// Whether it may be pulled for the warm season as far as people and thermostat go: somebody is
-    /// sure to plug it in again, and no thermostat was proved to do that work.
-    #[must_use]
-    pub fn is_sure_to_go_back(&self) -> bool {
-        self.someone_plugs_in == Some(true) && self.thermostat_proved != Some(true)
-    }
-}
-
 /// What switches a heat cable.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum CableControl {

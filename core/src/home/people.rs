@@ -18,19 +18,32 @@ pub struct People {
 }
 
 impl People {
-    /// Whether someone is known to burn faster or to be slower to pull away.
+    /// Whether someone burns faster or is slower to pull away; `None` when nobody was asked.
     #[must_use]
-    pub fn burn_faster(&self) -> bool {
-        [self.child_under_5, self.age_65_or_more, self.cannot_feel_or_move].contains(&Some(true))
+    pub fn burn_faster(&self) -> Option<bool> {
+        any(&[self.child_under_5, self.age_65_or_more, self.cannot_feel_or_move])
     }
 
-    /// Whether someone is known to be harmed by a cold room sooner: by age or by illness, of which
-    /// oxygen and medical machines are signs.
+    /// Whether someone is harmed by a cold or hot room sooner; `None` when nobody was asked.
     #[must_use]
-    pub fn frail_in_cold(&self) -> bool {
-        let age = [self.child_under_5, self.age_65_or_more];
-        let illness = [self.lung_or_immune, self.oxygen, self.medical_machine];
-        age.contains(&Some(true)) || illness.contains(&Some(true))
+    pub fn frail_indoors(&self) -> Option<bool> {
+        any(&[
+            self.child_under_5,
+            self.age_65_or_more,
+            self.cannot_feel_or_move,
+            self.lung_or_immune,
+            self.oxygen,
+            self.medical_machine,
+        ])
+    }
+}
+
+/// Whether one of them is so; `None` when none is known to be and one is not known.
+fn any(flags: &[Option<bool>]) -> Option<bool> {
+    match flags {
+        flags if flags.contains(&Some(true)) => Some(true),
+        flags if flags.contains(&None) => None,
+        _ => Some(false),
     }
 }
 

@@ -11,6 +11,7 @@ use crate::repairs::{self, Repair};
 use crate::safety::{self, Lines, NoTightening, Stop};
 use uom::si::f64::Energy;
 
+pub use season::may_be_seasonal;
 pub use worth::is_worth_it;
 
 use walk::{Gate, Walk};
@@ -83,10 +84,12 @@ fn mends(rule: &str) -> &'static [&'static str] {
     }
 }
 
-/// Repairs that wait until a stop of this rule is mended: nobody touches a tank that overheats.
+/// Rules of *out* and *off* stops that a repair waits for: nobody touches a tank that overheats or a
+/// burner that stays off.
 fn waits_for(repair: &str) -> &'static [&'static str] {
     match repair {
-        "turn_down" | "mixing_valve" => &["tank_danger"],
+        "turn_down" => &["tank_danger", "soot", "openings_blocked"],
+        "mixing_valve" | "clear_openings" => &["tank_danger"],
         "new_filter" => &["soot"],
         _ => &[],
     }

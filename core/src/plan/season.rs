@@ -1,6 +1,7 @@
 //! What the time of the year and the place allow.
 
 use crate::balance::Weather;
+use crate::climate::Station;
 use crate::freeze::FrostFree;
 use crate::home::Home;
 use crate::repairs::Repair;
@@ -21,10 +22,23 @@ pub(super) fn allows(
     }
 }
 
-/// Only within the frost-free days, where the season between the median freezes is long enough.
+/// Whether a cable may have a season at all: somebody is sure to plug it in, no thermostat does the
+/// work, and the time between the median freezes is long enough.
+#[must_use]
+pub fn may_be_seasonal(home: &Home, station: &Station, lines: &Lines) -> bool {
+    let by_hand = home.cable.as_ref().is_some_and(|cable| {
+        cable.someone_plugs_in == Some(true) && cable.thermostat_proved != Some(true)
+    });
+    let long = station.freeze.is_some_and(|dates| {
+        dates.first >= dates.last && dates.first - dates.last >= lines.frost_free_days
+    });
+    by_hand && long
+}
+
+/// Only within the frost-free days.
 fn may_unplug(home: &Home, weather: &Weather<'_>, lines: &Lines) -> bool {
     let today = home.today.day_of_year().unsigned_abs();
     let station = &weather.place.station;
-    station.has_frost_free(lines.frost_free_days)
+    may_be_seasonal(home, station, lines)
         && FrostFree::of(station).is_some_and(|days| days.may_unplug_on(today))
 }

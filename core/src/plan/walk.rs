@@ -5,7 +5,7 @@ use super::{Proposal, Saving, season, waits_for, worth};
 use crate::balance::{self, Assessment, Weather};
 use crate::home::Home;
 use crate::repairs::{self, Changes, Order, Repair};
-use crate::safety::{Lines, Stop};
+use crate::safety::{Kind, Lines, Stop};
 use uom::si::f64::Energy;
 
 /// What the stops leave allowed.
@@ -16,7 +16,10 @@ pub(super) struct Gate {
 
 impl Gate {
     pub(super) fn new(stops: &[Stop], tightening: bool) -> Self {
-        Self { rules: stops.iter().map(|stop| stop.rule).collect(), tightening }
+        Self {
+            rules: stops.iter().filter(|s| s.kind <= Kind::Off).map(|s| s.rule).collect(),
+            tightening,
+        }
     }
 
     fn allows(&self, repair: &Repair) -> bool {
@@ -94,7 +97,7 @@ impl<'a> Walk<'a> {
         let saved = Saving::between(before, after).energy;
         let idle = repair.changes != Changes::Safety && saved <= Energy::default();
         let colder = after.freeze_risk > before.freeze_risk;
-        let mends = (repair.order)(&self.home) == Order::LifeSafety;
+        let mends = (repair.order)(&self.home) <= Order::HeatAndPipes;
         mends || !(idle || colder)
     }
 

@@ -29,7 +29,9 @@ pub(super) const SMOKE_ALARM: Repair = Repair {
     changes: Changes::Safety,
     who: |_| Who::Resident,
     apply: |home| {
-        let needed = home.first_look.smoke_alarm? != Alarm::Working;
+        // A chirp asks for a battery first.
+        let alarm = home.first_look.smoke_alarm?;
+        let needed = matches!(alarm, Alarm::Missing | Alarm::Expired);
         let mut after = home.clone();
         after.first_look.smoke_alarm = Some(Alarm::Working);
         needed.then_some(after)

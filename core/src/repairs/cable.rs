@@ -2,6 +2,7 @@
 
 use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
 use crate::home::{CableControl, CableSigns, HeatCable, Home, Season, Tenure};
+use uom::si::length::foot;
 
 /// The cable of a home where one was seen.
 fn seen(home: &Home) -> Option<&HeatCable> {
@@ -24,9 +25,17 @@ fn with_new_cable(home: &Home) -> Option<Home> {
     Some(after)
 }
 
+/// Burning or wet: it goes off at once, whatever the forecast.
+fn is_dangerous(home: &Home) -> bool {
+    seen(home).is_some_and(|c| [c.signs.damaged, c.signs.wet].contains(&Some(true)))
+}
+
 fn cautions(home: &Home) -> Vec<Warning> {
-    let mut all = vec![Warning::HEATCABLE_FIRE, Warning::FREEZE_BEFORE_UNPLUG];
-    if [home.people.oxygen, home.people.medical_machine].contains(&Some(true)) {
+    let mut all = vec![Warning::HEATCABLE_FIRE];
+    if !is_dangerous(home) {
+        all.push(Warning::FREEZE_BEFORE_UNPLUG);
+    }
+    if [home.people.oxygen, home.people.medical_machine] != [Some(false); 2] {
         all.push(Warning::BREAKER);
     }
     all.extend([Warning::ELECTRIC_OFF_UNDER, Warning::CRAWL_COLD_RODENT]);
@@ -36,10 +45,16 @@ fn cautions(home: &Home) -> Vec<Warning> {
     all
 }
 
+/// One cable for each thirty feet of pipe.
+fn new_cable(home: &Home) -> Vec<Material> {
+    let feet = seen(home).and_then(|cable| cable.length).map_or(30.0, |l| l.get::<foot>());
+    vec![Material::new("heat_cable_thermostat", (feet / 30.0).max(1.0))]
+}
+
 /// A new listed cable, where the old one shows any sign of age or damage.
 pub(super) const REPLACE_CABLE: Repair = Repair {
     id: "replace_cable",
-    order: |_| Order::LifeSafety,
+    order: |home| if is_dangerous(home) { Order::LifeSafety } else { Order::HeatAndPipes },
     changes: Changes::Cable,
     who: |_| Who::Qualified,
     apply: |home| {
@@ -47,7 +62,7 @@ pub(super) const REPLACE_CABLE: Repair = Repair {
         let bad = [s.damaged, s.wet, s.uncertified, s.under_foam, s.lapped].contains(&Some(true));
         bad.then(|| with_new_cable(home)).flatten()
     },
-    materials: |_| vec![Material::new("heat_cable_thermostat", 1.0)],
+    materials: new_cable,
     fee: |_| Fee::HALF_DAY,
     cautions,
     life_years: 7.0,
@@ -64,7 +79,7 @@ pub(super) const CABLE_THERMOSTAT: Repair = Repair {
         let without = matches!(control, CableControl::AlwaysOn | CableControl::SelfRegulating);
         without.then(|| with_new_cable(home)).flatten()
     },
-    materials: |_| vec![Material::new("heat_cable_thermostat", 1.0)],
+    materials: new_cable,
     fee: |_| Fee::HALF_DAY,
     cautions,
     life_years: 7.0,
@@ -82,11 +97,12 @@ pub(super) const CABLE_SEASON: Repair = Repair {
     apply: |home| {
         let cable = seen(home)?;
         let always = cable.control? == CableControl::AlwaysOn;
+        let sure = cable.someone_plugs_in == Some(true) && cable.thermostat_proved != Some(true);
         let mut after = home.clone();
         let changed = after.cable.as_mut()?;
         changed.control = Some(CableControl::Seasonal);
         changed.season = None::<Season>;
-        (always && cable.is_sure_to_go_back()).then_some(after)
+        (always && sure).then_some(after)
     },
     materials: |_| vec![],
     fee: |_| Fee::NONE,

@@ -25,6 +25,6 @@ pub(super) const NEW_FILTER: Repair = Repair {
     },
     materials: |_| vec![Material::new("furnace_filter", 3.0)],
     fee: |_| Fee::NONE,
-    cautions: |_| vec![Warning::POWER_OFF_FURNACE],
+    cautions: |_| vec![Warning::POWER_OFF_FURNACE, Warning::BREAKER],
     life_years: 0.25,
 };

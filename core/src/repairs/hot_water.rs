@@ -22,7 +22,7 @@ fn warnings(home: &Home) -> Vec<Warning> {
     if scalds == Scald::Anyone {
         all.push(Warning::SCALD);
     }
-    if scalds >= Scald::TheFrail && home.people.burn_faster() {
+    if scalds >= Scald::TheFrail && home.people.burn_faster() == Some(true) {
         all.push(Warning::SCALD_CHILD);
     }
     if home.people.lung_or_immune != Some(false) {
@@ -44,7 +44,8 @@ fn who_turns_it(home: &Home) -> Who {
 
 /// A tap that burns somebody who lives here comes first; else it is a control like any other.
 fn order(home: &Home) -> Order {
-    let burns_from = if home.people.burn_faster() { Scald::TheFrail } else { Scald::Anyone };
+    let robust = home.people.burn_faster() != Some(true);
+    let burns_from = if robust { Scald::Anyone } else { Scald::TheFrail };
     let scalds = home.water_heater.tap.map_or(Scald::Unlikely, scald);
     if scalds >= burns_from { Order::LifeSafety } else { Order::Controls }
 }

@@ -40,7 +40,7 @@ pub struct Repair {
     pub fee: fn(&Home) -> Fee,
     /// Warnings that go with it.
     pub cautions: fn(&Home) -> Vec<Warning>,
-    /// How long it lasts.
+    /// How long it lasts: [`trade::REPAIR_LIVES`].
     pub life_years: f64,
 }
 

@@ -13,10 +13,10 @@ pub(super) const CLEAR_OPENINGS: Repair = Repair {
         let closed = home.water_heater.openings? != AirOpenings::Open;
         let mut after = home.clone();
         after.water_heater.openings = Some(AirOpenings::Open);
-        (closed && home.burner_may_need_air()).then_some(after)
+        (closed && home.something_burns() != Some(false)).then_some(after)
     },
     materials: |_| vec![],
     fee: |_| Fee::NONE,
-    cautions: |_| vec![Warning::DO_NOT_SEAL_COMBUSTION_AIR, Warning::GAS_PRO],
+    cautions: |_| vec![Warning::DO_NOT_SEAL_COMBUSTION_AIR],
     life_years: 1.0,
 };

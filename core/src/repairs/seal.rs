@@ -1,6 +1,5 @@
 //! Closing gaps. Never a gap in or round a closet with a burner: those are a later decision of a
-//! qualified person, and no repair here can touch them. Nor a gap to another room or back to the
-//! furnace: it costs no heat, and it is the way of the furnace's air.
+//! qualified person, and no repair here can touch them.
 
 use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
 use crate::home::{Gap, GapPlace, Home, LeadsTo};
@@ -22,9 +21,11 @@ const fn leaves(place: GapPlace) -> f64 {
 }
 
 fn may_close(home: &Home, place: GapPlace, gap: &Gap) -> bool {
-    let way_back = gap.leads_to == Some(LeadsTo::RoomOrReturn);
-    let kept_open = way_back || home.may_feed_a_burner(gap);
-    gap.place == place && !kept_open && gap.open.get::<ratio>() > leaves(place)
+    let idle = gap.leads_to == Some(LeadsTo::RoomOrReturn);
+    gap.place == place
+        && !idle
+        && !home.may_feed_a_burner(gap)
+        && gap.open.get::<ratio>() > leaves(place)
 }
 
 fn closable(home: &Home, place: GapPlace) -> impl Iterator<Item = &Gap> {
@@ -54,6 +55,12 @@ fn order(home: &Home, place: GapPlace) -> Order {
     }
 }
 
+/// Plates of homes before the standard of 1976 may hide aluminium wiring: not for the resident.
+fn who(home: &Home, place: GapPlace, usual: Who) -> Who {
+    let old_wiring = home.building.before_standard() != Some(false);
+    if place == GapPlace::OutletPlate && old_wiring { Who::Qualified } else { usual }
+}
+
 /// Length of the gaps at a place, with a tenth for waste, in feet.
 fn feet(home: &Home, place: GapPlace) -> f64 {
     let length: Length = closable(home, place).map(|gap| gap.length).sum();
@@ -64,11 +71,29 @@ fn count(home: &Home, place: GapPlace) -> f64 {
     closable(home, place).map(|_| 1.0).sum()
 }
 
-/// Tubes of 10.1 fl oz for a square bead as wide as the widest gap, at least a quarter inch.
+/// Wider than this a gap takes a board or mesh, and caulk only round it.
+const WIDEST_BEAD_IN: f64 = 0.5;
+
+/// Boards for the gaps that no bead spans.
+fn boards(home: &Home, place: GapPlace) -> Option<Material> {
+    let wide = |gap: &&Gap| gap.width.get::<inch>() > WIDEST_BEAD_IN;
+    let count: f64 = closable(home, place).filter(wide).map(|_| 1.0).sum();
+    (count > 0.0).then(|| Material::new("patch_board", count))
+}
+
+/// Caulk, and boards for what it does not span.
+fn caulked(home: &Home, place: GapPlace) -> Vec<Material> {
+    [Material::new("caulk", tubes(home, place))].into_iter().chain(boards(home, place)).collect()
+}
+
+/// Tubes of 10.1 fl oz for square beads as wide as the gaps, a quarter to half an inch.
 fn tubes(home: &Home, place: GapPlace) -> f64 {
     const TUBE_IN3: f64 = 10.1 * 1.804_687_5;
-    let widest = closable(home, place).map(|gap| gap.width.get::<inch>()).fold(0.25, f64::max);
-    feet(home, place) * 12.0 * widest * widest / TUBE_IN3
+    let bead = |gap: &Gap| {
+        let width = gap.width.get::<inch>().clamp(0.25, WIDEST_BEAD_IN);
+        gap.length.get::<inch>() * 1.1 * width * width
+    };
+    closable(home, place).map(bead).sum::<f64>() / TUBE_IN3
 }
 
 fn tightening(home: &Home) -> Vec<Warning> {
@@ -87,7 +112,7 @@ macro_rules! seals {
                 id: $id,
                 order: |home| order(home, GapPlace::$place),
                 changes: Changes::Gaps(GapPlace::$place),
-                who: |_| Who::$who,
+                who: |home| who(home, GapPlace::$place, Who::$who),
                 apply: |home| sealed(home, GapPlace::$place),
                 materials: $materials,
                 fee: |_| Fee::NONE,
@@ -113,27 +138,27 @@ seals! {
         |h| vec![
             Material::new("hardware_cloth_piece", count(h, GapPlace::PipeHole)),
             Material::new("caulk", tubes(h, GapPlace::PipeHole)),
-        ], &[];
+        ], &[Warning::BELLY_FREEZE];
     MARRIAGE_LINE: "marriage_line", MarriageLine, AbleAdult, 12.0,
         |h| vec![
             Material::new("backer_rod_20ft", feet(h, GapPlace::MarriageLine) / 20.0),
             Material::new("caulk", tubes(h, GapPlace::MarriageLine)),
-        ], &[];
+        ], &[Warning::BELLY_FREEZE];
     FAN_HOUSING: "fan_housing", BathFanHousing, AbleAdult, 10.0,
         |_| vec![Material::new("foil_tape_roll", 1.0)], &[];
     ACCESS_PANEL: "access_panel", AccessPanel, Resident, 7.0,
         |h| vec![Material::new("gasket_tape_17ft", feet(h, GapPlace::AccessPanel) / 17.0)], &[];
     CEILING_JOINT: "ceiling_joint", CeilingJoint, Resident, 10.0,
-        |h| vec![Material::new("caulk", tubes(h, GapPlace::CeilingJoint))],
+        |h| caulked(h, GapPlace::CeilingJoint),
         &[Warning::MOISTURE_FIRST];
     CASING: "casing", Casing, Resident, 10.0,
-        |h| vec![Material::new("caulk", tubes(h, GapPlace::Casing))], &[];
+        |h| caulked(h, GapPlace::Casing), &[];
     WINDOW_SASH: "window_sash", WindowSash, Resident, 5.0,
         |h| vec![Material::new("window_strip_17ft", feet(h, GapPlace::WindowSash) / 17.0)],
         &[Warning::EGRESS_WINDOW];
     OUTLET_PLATES: "outlet_plates", OutletPlate, Resident, 10.0,
         |h| vec![Material::new("outlet_gasket", count(h, GapPlace::OutletPlate))],
-        &[Warning::HOT_WIRE];
+        &[Warning::BREAKER];
     ELSEWHERE: "elsewhere", Elsewhere, Resident, 8.0,
-        |h| vec![Material::new("caulk", tubes(h, GapPlace::Elsewhere))], &[];
+        |h| caulked(h, GapPlace::Elsewhere), &[];
 }

@@ -11,8 +11,6 @@ pub enum Unit {
     Tube,
     /// Rolls.
     Roll,
-    /// Feet.
-    Foot,
 }
 
 impl Unit {
@@ -24,7 +22,6 @@ impl Unit {
             Self::Kit => "kit",
             Self::Tube => "tube",
             Self::Roll => "roll",
-            Self::Foot => "foot",
         }
     }
 }
@@ -75,6 +72,7 @@ const PRICES: &[(&str, Unit, (f64, f64))] = &[
     ("hardware_cloth_piece", Unit::Piece, (5.0, 12.0)),
     ("mixing_valve", Unit::Piece, (60.0, 150.0)),
     ("outlet_gasket", Unit::Piece, (0.3, 0.6)),
+    ("patch_board", Unit::Piece, (5.0, 15.0)),
     ("smoke_alarm", Unit::Piece, (10.0, 30.0)),
     ("thermometer", Unit::Piece, (8.0, 15.0)),
     ("window_strip_17ft", Unit::Roll, (5.0, 12.0)),

@@ -6,10 +6,12 @@ use crate::air::ventilation;
 use crate::balance::UseKey;
 use crate::ducts::bag;
 use crate::home::{FanEnd, Fuel, Home, People};
-use crate::hot_water::{BurnTime, Person, WordedTime, burn_time, thermometer_error};
+use crate::hot_water::{
+    BurnTime, Person, Target, WordedTime, burn_time, target, thermometer_error,
+};
 use crate::sources::Figure;
 use crate::uncertainty::Ranges;
-use crate::units::{in_fahrenheit, volume_rate::cfm};
+use crate::units::{in_fahrenheit, volume_rate::cfm, warmer_by};
 use uom::si::f64::{Time, VolumeRate};
 use uom::si::time::{day, second};
 use uom::si::volume_rate::cubic_meter_per_second;
@@ -37,11 +39,12 @@ pub(super) fn findings(home: &Home, ranges: &Ranges) -> Vec<Finding> {
     all
 }
 
-/// Whose burn time is told: an adult's, and that of everyone who burns faster and lives here.
+/// Whose burn time is told: an adult's, that of everyone who burns faster and lives here, and a
+/// child's where nobody asked.
 fn whose(people: People) -> Vec<Person> {
     [
         (Some(true), Person::Adult),
-        (people.child_under_5, Person::Child),
+        (Some(people.child_under_5 != Some(false)), Person::Child),
         (people.age_65_or_more, Person::OlderAdult),
         (people.cannot_feel_or_move, Person::CannotFeelOrMove),
     ]
@@ -128,7 +131,12 @@ fn bath_fan(home: &Home) -> Vec<Finding> {
     let mut all = vec![];
     let fan = &home.bath_fan;
     if let Some(flow) = fan.emptying.and_then(|t| bag::flow(t, bag::Direction::Emptying)) {
-        let shown = air_flow(&flow.flow.from_inputs(["bath_fan.bag_emptied_s"]));
+        let mut shown = air_flow(&flow.flow.from_inputs(["bath_fan.bag_emptied_s"]));
+        if flow.bound == bag::Bound::AtLeast {
+            let unit = Phrase::new("unit.cfm");
+            let low = shown.shown[1].round();
+            shown.text = Phrase::new("range.over_unit").with("low", low).with("unit", unit);
+        }
         let text = Phrase::new("finding.bath_fan").with("flow", shown.text.clone());
         all.push(Finding { item: "bath_fan", text, figure: Some(shown) });
     }
@@ -162,13 +170,21 @@ fn air_flow(figure: &Figure<VolumeRate>) -> Shown {
     Shown::new(figure, &scale)
 }
 
+/// Near 120 °F, within the error of a thermometer, where nobody needs it stored hotter.
+fn well_set(home: &Home) -> bool {
+    let Target::TurnTo(target) = target(home) else { return false };
+    home.water_heater.tap.is_some_and(|tap| {
+        warmer_by(tap, target).abs() <= thermometer_error(true)
+            && home.people.lung_or_immune == Some(false)
+    })
+}
+
 /// At most two things that are well: people need to hear that too.
 fn already_good(home: &Home) -> Vec<Finding> {
     use crate::home::{AirOpenings, Alarm, FilterLook};
-    let tap = home.water_heater.tap.map(in_fahrenheit);
     [
         (home.first_look.co_alarm == Some(Alarm::Working), "good.co_alarm"),
-        (tap.is_some_and(|f| (115.0..=122.5).contains(&f)), "good.tap"),
+        (well_set(home), "good.tap"),
         (home.water_heater.openings == Some(AirOpenings::Open), "good.openings"),
         (home.filter.look == Some(FilterLook::Bright), "good.filter"),
         (home.first_look.smoke_alarm == Some(Alarm::Working), "good.smoke_alarm"),

@@ -5,11 +5,8 @@ use crate::home::Home;
 
 pub(super) fn do_not_touch(home: &Home) -> Vec<Phrase> {
     let mut names = vec![];
-    if home.burner_may_need_air() {
-        names.extend(["burner_openings", "closet_gaps", "flue"]);
-    }
     if home.something_burns() != Some(false) {
-        names.push("gas_lines");
+        names.extend(["burner_openings", "closet_gaps", "flue", "gas_lines"]);
     }
     names.push("relief_valve");
     if home.cable.as_ref().is_none_or(|cable| cable.present) {

@@ -1,53 +1,53 @@
 //! The few unknowns whose answer could change the plan.
 
 use super::Phrase;
-use crate::home::Home;
+use crate::home::{Fuel, Home};
+use crate::safety::Lines;
 
 /// Nobody answers more than three.
 const AT_MOST: usize = 3;
 
-type Question = (&'static str, fn(&Home) -> bool);
+type Question = (&'static str, fn(&Home, &Lines) -> bool);
 
 /// What is asked, the most telling first.
 const QUESTIONS: &[Question] = &[
-    ("co_alarm", |h| h.first_look.co_alarm.is_none() && h.something_burns() != Some(false)),
-    ("smoke_alarm", |h| h.first_look.smoke_alarm.is_none()),
+    ("co_alarm", |h, _| h.first_look.co_alarm.is_none() && h.something_burns() != Some(false)),
+    ("smoke_alarm", |h, _| h.first_look.smoke_alarm.is_none()),
     ("tap_asked_back", cool_tap),
-    ("tap", |h| h.water_heater.tap.is_none()),
-    ("people", |h| {
-        h.water_heater.tap.is_some()
-            && !h.people.burn_faster()
-            && [h.people.child_under_5, h.people.age_65_or_more, h.people.cannot_feel_or_move]
-                .contains(&None)
-    }),
-    ("heater_kind", |h| h.water_heater.kind.is_none()),
-    ("openings", |h| {
+    ("tap", |h, _| h.water_heater.tap.is_none()),
+    ("people", |h, _| h.water_heater.tap.is_some() && h.people.burn_faster().is_none()),
+    ("heater_kind", |h, _| h.water_heater.kind.is_none()),
+    ("openings", |h, _| {
         h.burner_may_need_air()
             && h.water_heater.kind.is_some()
             && h.water_heater.openings.is_none()
     }),
-    ("heat_cable", |h| h.cable.is_none()),
-    ("cable_control", |h| h.cable.as_ref().is_some_and(|c| c.present && c.control.is_none())),
-    ("zip", |h| h.building.zip.is_none()),
-    ("filter", |h| h.filter.look.is_none() && h.filter.in_use.is_none()),
-    ("fuel_price", |h| {
-        !h.gaps.is_empty()
-            && (h.heating.fuel.is_none()
-                || (h.heating.price.is_none() && h.electricity_price.is_none()))
-    }),
-    ("gaps", |h| h.gaps.is_empty()),
+    ("heat_cable", |h, _| h.cable.is_none()),
+    ("cable_control", |h, _| h.cable.as_ref().is_some_and(|c| c.present && c.control.is_none())),
+    ("zip", |h, _| h.building.zip.is_none()),
+    ("filter", |h, _| h.filter.look.is_none() && h.filter.in_use.is_none()),
+    ("fuel_price", |h, _| !h.gaps.is_empty() && !price_known(h)),
+    ("gaps", |h, _| h.gaps.is_empty()),
 ];
 
-/// A reading so cool that it is asked back: the cold tap, the heater off, or °C?
-fn cool_tap(home: &Home) -> bool {
-    let line = crate::safety::Lines::default().cool_tap;
-    home.water_heater.tap.is_some_and(|tap| tap < line)
+/// Whether the heat of the gaps can be told in dollars.
+fn price_known(home: &Home) -> bool {
+    let electric = home.heating.fuel.is_some_and(|fuel| !fuel.burns());
+    let unmetered = home.heating.fuel == Some(Fuel::Wood);
+    unmetered
+        || home.heating.fuel.is_some() && home.heating.price.is_some()
+        || electric && home.electricity_price.is_some()
 }
 
-pub(super) fn look_next(home: &Home) -> Vec<Phrase> {
+/// A reading so cool that it is asked back: the cold tap, the heater off, or °C?
+fn cool_tap(home: &Home, lines: &Lines) -> bool {
+    home.water_heater.tap.is_some_and(|tap| tap < lines.cool_tap)
+}
+
+pub(super) fn look_next(home: &Home, lines: &Lines) -> Vec<Phrase> {
     QUESTIONS
         .iter()
-        .filter(|(_, open)| open(home))
+        .filter(|(_, open)| open(home, lines))
         .take(AT_MOST)
         .map(|(name, _)| Phrase::new(format!("look.{name}")))
         .collect()

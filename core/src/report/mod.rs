@@ -75,7 +75,11 @@ pub fn report(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Repo
         .map(|weather| uncertainty::ranges(home, weather, &plan))
         .unwrap_or_default();
     let step = |p: &Proposal| steps::step(home, p, ranges.savings.get(p.repair.id));
-    let mends: Vec<(&str, Step)> = plan.mends.iter().map(|(rule, p)| (*rule, step(p))).collect();
+    let mends: Vec<(&str, Step)> = plan
+        .mends
+        .iter()
+        .map(|(rule, p)| (*rule, Step { when: dangers::by_when(&plan.stops, rule), ..step(p) }))
+        .collect();
     let stops = dangers::dangers(home, &plan.stops, &mends);
     let firsts: Vec<Step> = plan.firsts.iter().map(step).collect();
     let later: Vec<Step> = plan.later.iter().map(step).collect();
@@ -84,7 +88,7 @@ pub fn report(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Repo
     let mut report = Report {
         savings_hidden: hidden,
         findings: if leave { vec![] } else { findings::findings(home, &ranges) },
-        look_next: if leave { vec![] } else { look_next::look_next(home) },
+        look_next: if leave { vec![] } else { look_next::look_next(home, lines) },
         do_not_touch: keep::do_not_touch(home),
         warnings: warnings::warnings(home, place, &stops, mending().chain(&firsts).chain(&later)),
         uses: uses::uses(home, &ranges),

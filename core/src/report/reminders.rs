@@ -1,11 +1,11 @@
 //! What to be reminded of, and when.
 
 use super::Phrase;
-use crate::climate::Place;
+use crate::climate::{Place, Station};
 use crate::freeze::FrostFree;
 use crate::home::{CableControl, Home};
-use crate::plan::Plan;
-use crate::safety::Lines;
+use crate::plan::{self, Plan};
+use crate::safety::{self, Lines};
 use jiff::civil::{Date, date};
 use jiff::{Span, ToSpan};
 
@@ -59,13 +59,19 @@ pub(super) fn reminders(
     lines: &Lines,
 ) -> Vec<Reminder> {
     let today = home.today;
+    let again =
+        Reminder::new("walk_again", next(today, date(today.year(), 9, 15)), Some(Every::Year));
+    if safety::hides_jobs(&plan.stops) {
+        return vec![again];
+    }
+    let stopped = |rule| plan.stops.iter().any(|stop| stop.rule == rule);
     let soon = || plan.mends.iter().map(|(_, mend)| mend).chain(&plan.firsts);
     let has = |id| soon().any(|step| step.repair.id == id);
-    let mut all = vec![
-        Reminder::new("filter", after(today, 30.days()), Some(Every::Month)),
-        Reminder::new("alarms", after(today, 14.days()), Some(Every::Month)),
-        Reminder::new("walk_again", next(today, date(today.year(), 9, 15)), Some(Every::Year)),
-    ];
+    let mut all = vec![Reminder::new("alarms", after(today, 14.days()), Some(Every::Month)), again];
+    // Its words end with "power on", which no one is to do while a burner stays off.
+    if !stopped("soot") {
+        all.push(Reminder::new("filter", after(today, 30.days()), Some(Every::Month)));
+    }
     if has("turn_down") || has("mixing_valve") {
         all.push(Reminder::new("tap_tomorrow", after(today, 1.day()), None));
         all.push(Reminder::new("tap_month", after(today, 1.month()), None));
@@ -73,33 +79,42 @@ pub(super) fn reminders(
     if has("cooler_cover") {
         all.push(Reminder::new("cooler", next(today, date(today.year(), 5, 1)), Some(Every::Year)));
     }
-    all.extend(place.into_iter().flat_map(|place| cable(home, place, lines)));
+    if !stopped("cable_damaged") {
+        all.extend(cable(home, place, lines));
+    }
     all.sort_by_key(|reminder| (reminder.date, reminder.name));
     all
 }
 
-/// The cable goes in two weeks before frost is likely, with a second alarm a week later; it comes
-/// out only where a person switches it who is sure to plug it in again, and the summer is long.
-/// Nobody is asked to plug in a cable that has to stay off.
-fn cable(home: &Home, place: &Place, lines: &Lines) -> Vec<Reminder> {
+/// The cable goes in two weeks before frost is likely, with a second alarm a week later. It comes
+/// out only where a person switches it and it may have a season at all; where that is not known, the
+/// question is whether it is in.
+fn cable(home: &Home, place: Option<&Place>, lines: &Lines) -> Vec<Reminder> {
     let Some(cable) = home.cable.as_ref().filter(|cable| cable.present) else { return vec![] };
-    let Some(days) = FrostFree::of(&place.station) else { return vec![] };
+    let by_hand = matches!(cable.control, Some(CableControl::Seasonal) | None);
+    let now = by_hand.then(|| Reminder::new("cable_now", after(home.today, 1.day()), None));
+    let Some(station) = place.map(|place| &place.station) else { return now.into_iter().collect() };
+    match FrostFree::of(station) {
+        Some(days) => seasonal(home, (station, days), lines, now),
+        None if station.freeze.is_some() => now.into_iter().collect(),
+        None => vec![],
+    }
+}
+
+fn seasonal(
+    home: &Home,
+    (station, days): (&Station, FrostFree),
+    lines: &Lines,
+    now: Option<Reminder>,
+) -> Vec<Reminder> {
     let on = |day: u16| next(home.today, day_of_year(home.today.year(), day));
+    let today = home.today.day_of_year().unsigned_abs();
+    let frosty = today >= days.plug_in_day() || today < days.from;
     let mut plug_in = Reminder::new("cable_in", on(days.plug_in_day()), Some(Every::Year));
     plug_in.second_alarm_days_after = Some(7);
-    let mut all = vec![plug_in];
-    let by_hand = matches!(cable.control, Some(CableControl::Seasonal) | None);
-    let stays_off = [cable.signs.damaged, cable.signs.wet].contains(&Some(true));
-    let today = home.today.day_of_year().unsigned_abs();
-    let frosty = today > days.plug_in_day() || today < days.from;
-    if by_hand && frosty && !stays_off {
-        all.push(Reminder::new("cable_now", after(home.today, 1.day()), None));
-    }
-    let long = place.station.has_frost_free(lines.frost_free_days);
-    if by_hand && long && cable.is_sure_to_go_back() {
-        all.push(Reminder::new("cable_out", on(days.from), Some(Every::Year)));
-    }
-    all
+    let comes_out = now.is_some() && plan::may_be_seasonal(home, station, lines);
+    let out = comes_out.then(|| Reminder::new("cable_out", on(days.from), Some(Every::Year)));
+    now.filter(|_| frosty).into_iter().chain([plug_in]).chain(out).collect()
 }
 
 fn after(today: Date, span: Span) -> Date {

@@ -66,7 +66,7 @@ pub(super) fn step(home: &Home, proposal: &Proposal, saved: Option<&Amount>) -> 
 fn when(order: Order) -> Phrase {
     Phrase::new(match order {
         Order::LifeSafety => "when.today",
-        Order::Airflow => "when.this_week",
+        Order::HeatAndPipes | Order::Airflow => "when.this_week",
         _ => "when.this_month",
     })
 }

@@ -38,16 +38,21 @@ fn of_the_home(home: &Home) -> Vec<Warning> {
     let scalds = home.water_heater.tap.map_or(Scald::Unlikely, scald);
     let measured = home.water_heater.tap.is_some();
     let cable = home.cable.as_ref().is_some_and(|cable| cable.present);
+    let dangerous =
+        home.cable.as_ref().is_some_and(|c| [c.signs.damaged, c.signs.wet].contains(&Some(true)));
     let alarm_known = home.first_look.co_alarm == Some(Alarm::Working);
     [
         (home.people.oxygen == Some(true), Warning::OXYGEN),
         (home.something_burns() != Some(false) && !alarm_known, Warning::CO),
-        (home.burner_may_need_air(), Warning::DO_NOT_SEAL_COMBUSTION_AIR),
+        (home.something_burns() != Some(false), Warning::DO_NOT_SEAL_COMBUSTION_AIR),
         (scalds == Scald::Anyone, Warning::SCALD),
-        (scalds >= Scald::TheFrail && home.people.burn_faster(), Warning::SCALD_CHILD),
+        (
+            scalds >= Scald::TheFrail && home.people.burn_faster() == Some(true),
+            Warning::SCALD_CHILD,
+        ),
         (scalds >= Scald::TheFrail, Warning::BURN_FIRST_AID),
         (measured && home.people.lung_or_immune == Some(true), Warning::LEGIONELLA),
-        (cable, Warning::FREEZE_BEFORE_UNPLUG),
+        (cable && !dangerous, Warning::FREEZE_BEFORE_UNPLUG),
         (home.heating.fuel == Some(Fuel::Wood), Warning::UNMEASURED_FUEL),
         (home.first_look.heat_holds == Some(false), Warning::SPACE_HEATER),
     ]

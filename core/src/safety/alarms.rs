@@ -21,7 +21,7 @@ pub(super) fn smoke_alarm_sounding(home: &Home, _: &Lines) -> Option<Stop> {
 
 pub(super) fn flame_indoors(home: &Home, _: &Lines) -> Option<Stop> {
     (home.first_look.flame_indoors == Some(true))
-        .then(|| Stop::new("flame_indoors", Warning::FLAME_INDOORS, Kind::Off).taking_away())
+        .then(|| Stop::new("flame_indoors", Warning::FLAME_INDOORS, Kind::Out).taking_away())
 }
 
 pub(super) fn oven_for_heat(home: &Home, _: &Lines) -> Option<Stop> {

@@ -16,7 +16,7 @@ pub(super) fn openings_blocked(home: &Home, _: &Lines) -> Option<Stop> {
     const STOP: Stop =
         Stop::new("openings_blocked", Warning::DO_NOT_SEAL_COMBUSTION_AIR, Kind::Soon)
             .meanwhile(&["clear_openings", "closet_pipes_cold"]);
-    match home.water_heater.openings.filter(|_| home.burner_may_need_air())? {
+    match home.water_heater.openings.filter(|_| home.something_burns() != Some(false))? {
         AirOpenings::Open => None,
         AirOpenings::Partly => Some(STOP),
         AirOpenings::Blocked => Some(

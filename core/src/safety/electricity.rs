@@ -18,7 +18,7 @@ pub(super) fn tingle(home: &Home, _: &Lines) -> Option<Stop> {
 
 pub(super) fn water_below(home: &Home, _: &Lines) -> Option<Stop> {
     (home.first_look.water_below == Some(true))
-        .then(|| Stop::new("water_below", Warning::WET_CRAWL, Kind::Out))
+        .then(|| Stop::new("water_below", Warning::WET_CRAWL, Kind::Out).below_the_home())
 }
 
 pub(super) fn no_way_out(home: &Home, _: &Lines) -> Option<Stop> {

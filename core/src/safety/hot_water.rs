@@ -19,9 +19,11 @@ pub(super) fn tank_danger(home: &Home, lines: &Lines) -> Option<Stop> {
 
 pub(super) fn hot_tap(home: &Home, lines: &Lines) -> Option<Stop> {
     let tap = home.water_heater.tap?;
-    let frail = home.people.burn_faster();
-    let line = if frail { lines.hot_tap_frail } else { lines.hot_tap_anyone };
-    let warning = if frail { Warning::SCALD_CHILD } else { Warning::SCALD };
+    // Who was not asked about may be a child.
+    let robust = home.people.burn_faster() == Some(false);
+    let line = if robust { lines.hot_tap_anyone } else { lines.hot_tap_frail };
+    let warning =
+        if home.people.burn_faster() == Some(true) { Warning::SCALD_CHILD } else { Warning::SCALD };
     (reaches(tap, line) && !reaches(tap, lines.hot_tank))
         .then(|| Stop::new("hot_tap", warning, Kind::Today).meanwhile(UNTIL_MENDED))
 }

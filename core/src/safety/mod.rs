@@ -45,19 +45,27 @@ pub struct Stop {
     pub meanwhile: &'static [&'static str],
     /// Whether heat, gas, water or power is lost by it, so that the night has to be planned.
     pub takes_away: bool,
+    /// Whether it concerns the space below the home alone.
+    pub below: bool,
 }
 
 impl Stop {
     /// A stop without anything to do meanwhile.
     #[must_use]
     pub const fn new(rule: &'static str, warning: Warning, kind: Kind) -> Self {
-        Self { rule, warning, kind, meanwhile: &[], takes_away: false }
+        Self { rule, warning, kind, meanwhile: &[], takes_away: false, below: false }
     }
 
     /// The same stop, with what to do until it is mended.
     #[must_use]
     pub const fn meanwhile(self, things: &'static [&'static str]) -> Self {
         Self { meanwhile: things, ..self }
+    }
+
+    /// The same stop, for the space below the home alone.
+    #[must_use]
+    pub const fn below_the_home(self) -> Self {
+        Self { below: true, ..self }
     }
 
     /// The same stop, taking heat, gas, water or power away.
@@ -91,6 +99,7 @@ const RULES: &[Rule] = &[
     cable::old,
     plumbing::tap_dry,
     climate_indoors::too_cold,
+    climate_indoors::heat_out,
     climate_indoors::too_hot,
 ];
 

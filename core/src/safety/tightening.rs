@@ -6,9 +6,9 @@ use crate::home::{Alarm, Cooling, GroundBelow, Home};
 /// Why no gap is closed for now.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum NoTightening {
-    /// Someone has to leave, or something is switched off.
+    /// Someone has to leave, something is switched off, or the oven heats the home.
     StopOpen,
-    /// A burner may draw room air and no carbon monoxide alarm is known to work.
+    /// Something burns, or may, and no carbon monoxide alarm is known to work.
     AlarmFirst,
     /// Hot and humid, cooled, and the ground below is bare or nobody looked.
     MoistureFirst,
@@ -32,10 +32,12 @@ impl NoTightening {
 ///
 /// Why they stay open for now.
 pub fn may_tighten(home: &Home, stops: &[Stop], hot_humid: bool) -> Result<(), NoTightening> {
+    let oven = home.first_look.oven_for_heat == Some(true);
+    let burns = home.burner_may_need_air() || home.something_burns() != Some(false);
     let cooled = !matches!(home.building.cooling, Some(Cooling::None | Cooling::Evaporative));
-    if stops.iter().any(|stop| stop.kind <= Kind::Off) {
+    if oven || stops.iter().any(|stop| stop.kind <= Kind::Off) {
         Err(NoTightening::StopOpen)
-    } else if home.burner_may_need_air() && home.first_look.co_alarm != Some(Alarm::Working) {
+    } else if burns && home.first_look.co_alarm != Some(Alarm::Working) {
         Err(NoTightening::AlarmFirst)
     } else if hot_humid && cooled && home.building.ground_below != Some(GroundBelow::Covered) {
         Err(NoTightening::MoistureFirst)

@@ -5,10 +5,12 @@ use anyhow::{Context as _, Result};
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-/// The root of the workspace.
+/// The root of the workspace. `cargo run` says where this package lies now; where it was built may
+/// be another checkout that shares the target folder.
 pub(crate) fn root() -> PathBuf {
-    let here = Path::new(env!("CARGO_MANIFEST_DIR"));
-    here.ancestors().nth(2).unwrap_or(here).to_path_buf()
+    let built = || env!("CARGO_MANIFEST_DIR").into();
+    let here = PathBuf::from(std::env::var_os("CARGO_MANIFEST_DIR").unwrap_or_else(built));
+    here.ancestors().nth(2).unwrap_or(&here).to_path_buf()
 }
 
 /// Where cargo puts what it builds.
