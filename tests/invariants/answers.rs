@@ -15,9 +15,8 @@ fn answers() -> &'static [(Value, Value)] {
 
 fn answered(seed: u64) -> (Value, Value) {
     let request = request(&mut Luck::new(seed), seed.is_multiple_of(2));
-    let tree = Tree::from_json(&request.to_string()).expect("JSON");
-    let answer = assess(&tree, Some(Atlas::embedded())).unwrap_or_else(|e| panic!("{e:?}"));
-    (request, serde_json::to_value(answer).expect("plain data"))
+    let answer = super::answered(&request);
+    (request, answer)
 }
 
 /// Every map within a value, itself included.
@@ -109,6 +108,29 @@ fn savings_never_exceed_what_is_used() {
         counted += usize::from(saved > 0.0);
     }
     assert!(counted >= 10, "{counted}");
+}
+
+/// A request as a host hands it over that has values and no text.
+fn tree(value: &Value) -> Tree {
+    match value {
+        Value::Null => Tree::Null,
+        Value::Bool(flag) => Tree::Bool(*flag),
+        Value::Number(number) => Tree::Number(number.as_f64().expect("a double")),
+        Value::String(text) => Tree::Text(text.clone()),
+        Value::Array(list) => Tree::List(list.iter().map(tree).collect()),
+        Value::Object(map) => {
+            Tree::Map(map.iter().map(|(key, value)| (key.clone(), tree(value))).collect())
+        }
+    }
+}
+
+#[test]
+fn text_and_values_give_the_same_answer_byte_for_byte() {
+    for (request, answer) in answers().iter().take(20) {
+        let by_value = assess(&tree(request), Some(Atlas::embedded())).expect("a request");
+        let by_value = serde_json::to_value(by_value).expect("plain data").to_string();
+        assert_eq!(by_value, answer.to_string(), "{request}");
+    }
 }
 
 #[test]

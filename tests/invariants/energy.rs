@@ -73,6 +73,44 @@ fn propane_is_bought_by_the_gallon() {
     assert!((15.0..40.0).contains(&gallons), "{gallons}");
 }
 
+/// Every step that tells of dollars saved, of a home with this cable in each climate.
+fn savings_with(cable: &Value) -> Vec<Value> {
+    let step_of = |zip: &&str| {
+        let answer = super::answered(&json!({
+            "today": "2026-07-01", "home": {"zip": zip}, "electricity_usd_per_kwh": 0.15,
+            "heat_cable": cable,
+        }));
+        let list = |value: &Value| value.as_array().expect("a list").clone();
+        let mends = list(&answer["stops"]).into_iter().flat_map(|stop| list(&stop["mends"]));
+        let steps: Vec<Value> =
+            mends.chain(list(&answer["firsts"])).chain(list(&answer["later"])).collect();
+        steps.into_iter().map(|step| step["saving"].clone()).filter(|saving| !saving.is_null())
+    };
+    ["56649", "59801", "30901", "99701"].iter().flat_map(step_of).collect()
+}
+
+/// A new cable may take more than the old one did, where that was off or too weak for its pipe;
+/// nobody is told that this saves, or that a saving has "no cost".
+#[test]
+fn no_step_promises_a_saving_below_nothing() {
+    let mut savings = 0;
+    for control in ["always_on", "thermostat", "self_regulating", "seasonal"] {
+        for days in [Value::Null, json!([350, 20])] {
+            for sign in ["uncertified", "someone_plugs_in"] {
+                let cable = json!({"present": true, "control": control, "length_ft": 20,
+                    "on_day": days[0], "off_day": days[1], sign: true});
+                for saving in savings_with(&cable) {
+                    savings += 1;
+                    let best = saving["value"].as_f64().expect("a number");
+                    assert!(best >= 0.0, "{cable}: {saving}");
+                    assert_ne!(saving["text"]["key"], "range.free", "{cable}: {saving}");
+                }
+            }
+        }
+    }
+    assert!(savings > 20, "{savings}");
+}
+
 #[test]
 fn no_repair_adds_energy_where_it_is_meant_to_save() {
     let request = json!({

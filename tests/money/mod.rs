@@ -1,5 +1,6 @@
-//! What a spending is worth.
+//! What a spending is worth, and what a gap costs.
 
+mod gap_year;
 #[cfg(feature = "peers")]
 mod numpy_financial;
 mod worked_examples;

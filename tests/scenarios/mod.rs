@@ -101,6 +101,8 @@ fn hot_water_and_weak_lungs_mean_a_valve_and_not_a_blind_turn_of_the_dial() {
         ],
     );
     assert!(answer.savings_hidden && answer.uses.is_empty());
+    let mends = answer.stops.iter().flat_map(|stop| &stop.mends);
+    assert!(mends.chain(&answer.firsts).chain(&answer.later).all(|step| step.saving.is_none()));
 }
 
 #[test]
@@ -130,6 +132,9 @@ fn who_feels_sick_indoors_is_told_to_leave_and_nothing_else_is_asked() {
         &["W-CO-EMERGENCY", "W-DO-NOT-SEAL-COMBUSTION-AIR", "W-GAS-PRO", "W-RENTER-WRITTEN-NOTICE"],
     );
     assert!(!says(&answer, Language::English).contains("saves"));
+    assert!(answer.savings_hidden && answer.uses.is_empty() && answer.findings.is_empty());
+    let kept = |name: &str| answer.do_not_touch.iter().any(|keep| keep.key == name);
+    assert!(kept("keep.burner_openings") && kept("keep.closet_gaps"));
 }
 
 #[test]

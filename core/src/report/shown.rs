@@ -71,7 +71,9 @@ fn in_words(low: f64, high: f64, unit: &str) -> Phrase {
     let round = if money { round_dollars } else { round_two_digits };
     let (low, high) = (round(low), round(high));
     let kind = match (low <= high * NEXT_TO_NOTHING, low >= high) {
-        _ if high <= 0.0 => return Phrase::new(if money { "range.free" } else { "range.none" }),
+        _ if high <= 0.0 => {
+            return Phrase::new(if unit == "usd" { "range.free" } else { "range.none" });
+        }
         (true, _) => "range.under",
         (false, true) => "about",
         (false, false) => "range",
@@ -136,5 +138,6 @@ mod tests {
         assert_eq!(in_words(0.2, 11.0, "usd_per_year").key, "range.under_usd_year");
         assert_eq!(in_words(9.0, 31.0, "kwh_per_year").key, "range.unit");
         assert_eq!(in_words(0.0, 0.0, "usd").key, "range.free");
+        assert_eq!(in_words(0.0, 0.0, "usd_per_year").key, "range.none");
     }
 }

@@ -8,6 +8,7 @@ use crate::plan::Proposal;
 use crate::repairs::{Changes, Material, Order, Warning, Who};
 use crate::sources::Figure;
 use crate::uncertainty::Amount;
+use uom::si::f64::Energy;
 
 /// One step, with all that a person needs to take it.
 #[derive(Debug, Clone, PartialEq)]
@@ -39,6 +40,8 @@ pub struct Step {
 pub(super) fn step(home: &Home, proposal: &Proposal, saved: Option<&Amount>) -> Step {
     let repair = proposal.repair;
     let before = &proposal.before;
+    // What keeps people safe may take more than before: then there is no saving to tell of.
+    let saved = saved.filter(|amount| amount.energy.best >= Energy::default());
     let cost = repair.cost(before);
     let dollars = saved.and_then(|amount| amount.dollars.as_ref());
     let fuel = match repair.changes {
