@@ -11,7 +11,7 @@ const ROUNDS = 9;
 const browser = await openBrowser();
 const { page } = await openPage(browser);
 await walkHome(page, JSON.parse(await readFile(HOME, "utf8")));
-await page.locator('[data-to="sit_down"]').click();
+await page.locator('[data-to="start"]').click();
 await page.locator("winterseam-keep input[type=checkbox]").check();
 const settled = "winterseam-plan .ws-step";
 
