@@ -5,7 +5,7 @@ use crate::{step, target, tools, wasm};
 use anyhow::{Context as _, Result, bail, ensure};
 use base64::{Engine as _, prelude::BASE64_STANDARD};
 use flate2::Compression;
-use flate2::write::{DeflateEncoder, GzEncoder};
+use flate2::write::GzEncoder;
 use sha2::{Digest as _, Sha256};
 use std::fs;
 use std::io::Write as _;
@@ -113,11 +113,12 @@ fn hash(text: &str) -> String {
     format!("'sha256-{}'", BASE64_STANDARD.encode(Sha256::digest(text)))
 }
 
-/// Deflated (RFC 1951, `deflate-raw` of `DecompressionStream`), then base64.
+/// Deflated (RFC 1951, `deflate-raw` of `DecompressionStream`), then base64. Looking for the
+/// shortest stream takes a few seconds, which saves a fifteenth of the page.
 fn packed(bytes: &[u8]) -> Result<String> {
-    let mut pack = DeflateEncoder::new(Vec::new(), Compression::best());
-    pack.write_all(bytes)?;
-    Ok(BASE64_STANDARD.encode(pack.finish()?))
+    let mut deflated = Vec::new();
+    zopfli::compress(zopfli::Options::default(), zopfli::Format::Deflate, bytes, &mut deflated)?;
+    Ok(BASE64_STANDARD.encode(deflated))
 }
 
 fn gzipped(bytes: &[u8]) -> Result<usize> {
