@@ -15,7 +15,14 @@ const GAP_SOURCES: &[&Source] = &[
 ];
 const CABLE_SOURCES: &[&Source] = &[
     &freeze::CABLE_POWER,
+    &freeze::CABLE_LENGTH,
     &freeze::CABLE_THERMOSTAT,
+    &freeze::CABLE_SELF_REGULATING,
+    &freeze::CABLE_HOLD,
+    &freeze::PIPE_SIZES,
+    &freeze::PIPE_FOAM,
+    &freeze::PIPE_FOAM_THICKNESS,
+    &freeze::CHURCHILL_CHU_1975,
     &freeze::FREEZE_SPREAD,
     &climate::SERIES,
     &climate::TYPICAL_YEARS,

@@ -1,6 +1,5 @@
 //! Pipes in the cold, and the cable that keeps them alive.
 
-mod basis;
 mod cable;
 mod frost;
 mod loss_curve;
@@ -9,5 +8,5 @@ mod switch;
 
 pub use cable::{CableOnPipe, CableYear, cable_year, over_hours};
 pub use frost::FrostFree;
-pub use seen::{CableFigures, CableSeen};
+pub use seen::CableSeen;
 pub use switch::usual_season;

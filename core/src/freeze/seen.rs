@@ -1,15 +1,13 @@
 //! A heat cable as a person saw it: what was not seen is filled with what is usual, as a range.
 
-use super::basis::Basis;
-use super::cable::{CableOnPipe, CableYear};
+use super::cable::CableOnPipe;
 use crate::home::{CableControl, HeatCable, Season};
 use crate::sources::freeze::{
-    CABLE_HOLD, CABLE_LENGTH, CABLE_POWER, CABLE_SELF_REGULATING, CABLE_THERMOSTAT,
-    CHURCHILL_CHU_1975, PIPE_FOAM, PIPE_FOAM_THICKNESS, PIPE_SIZES,
+    CABLE_LENGTH, CABLE_POWER, PIPE_FOAM, PIPE_FOAM_THICKNESS, PIPE_SIZES,
 };
 use crate::sources::{Confidence, Figure, Source};
 use crate::units::linear_power_density::watt_per_foot;
-use uom::si::f64::{Energy, Length, LinearPowerDensity, ThermalConductivity, Time};
+use uom::si::f64::{Length, LinearPowerDensity, ThermalConductivity};
 use uom::si::length::{foot, inch};
 use uom::si::thermal_conductivity::watt_per_meter_kelvin;
 
@@ -30,45 +28,6 @@ pub struct CableSeen {
     pub control: Option<CableControl>,
     /// Days of plugging in and out; `None` is not told.
     pub season: Option<Season>,
-}
-
-/// The year of a heat cable as figures.
-#[derive(Debug, Clone, PartialEq)]
-pub struct CableFigures {
-    /// Electricity that it used.
-    pub electricity: Figure<Energy>,
-    /// Heat that holds the pipe at 40 °F all year.
-    pub needed: Figure<Energy>,
-    /// Time with power.
-    pub on: Figure<Time>,
-    /// Time below freezing without power, or with less than the pipe loses at 0 °C.
-    pub freeze_risk: Figure<Time>,
-}
-
-/// An end of the range of a figure, or its middle.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum End {
-    Low,
-    Best,
-    High,
-}
-
-impl End {
-    fn of<Q: Copy>(self, figure: &Figure<Q>) -> Q {
-        match self {
-            Self::Low => figure.low,
-            Self::Best => figure.best,
-            Self::High => figure.high,
-        }
-    }
-
-    fn other(self) -> Self {
-        match self {
-            Self::Low => Self::High,
-            Self::Best => Self::Best,
-            Self::High => Self::Low,
-        }
-    }
 }
 
 impl CableSeen {
@@ -112,76 +71,15 @@ impl CableSeen {
     /// thermostat, so that no saving is promised from it.
     #[must_use]
     pub fn best(&self) -> CableOnPipe {
-        self.case(End::Best, End::Best)
-    }
-
-    /// The year as figures, from a model of the year of one definite cable.
-    ///
-    /// Electricity and need lie between the smallest cable on the best kept pipe and the largest on
-    /// the worst kept; the risk between the strongest on the best kept and the weakest on the worst.
-    ///
-    /// ```
-    /// # use winterseam::freeze::{CableSeen, over_hours};
-    /// # use winterseam::home::{CableControl, HeatCable};
-    /// # use winterseam::units::celsius;
-    /// # let tag_worn = HeatCable {
-    /// #     present: true, length: None, power: None, control: Some(CableControl::AlwaysOn),
-    /// #     season: None, pipe_outside: None, insulation: None, signs: Default::default(),
-    /// #     ground_fault_outlet: None, thermostat_proved: None, someone_plugs_in: None,
-    /// # };
-    /// let cable = CableSeen::of(&tag_worn).expect("a cable is there");
-    /// let air = vec![celsius(-5.0); 8760];
-    /// let year = cable.year(|cable| over_hours(cable, &air, None));
-    /// assert!(year.electricity.low < year.electricity.best);
-    /// ```
-    #[must_use]
-    pub fn year(&self, model: impl Fn(&CableOnPipe) -> CableYear) -> CableFigures {
-        let run = |cable, cold| model(&self.case(cable, cold));
-        let best = run(End::Best, End::Best);
-        let (small, large) = (run(End::Low, End::Low), run(End::High, End::High));
-        let (strong, weak) = (run(End::High, End::Low), run(End::Low, End::High));
-        let (cable, pipe) = (self.cable_basis(), self.pipe_basis());
-        let both = cable.clone().and(&pipe);
-        CableFigures {
-            electricity: cable.figure(best.electricity, (small.electricity, large.electricity)),
-            needed: pipe.figure(best.needed, (small.needed, large.needed)),
-            on: cable.figure(best.on, (small.on, large.on)),
-            freeze_risk: both.figure(best.freeze_risk, (strong.freeze_risk, weak.freeze_risk)),
-        }
-    }
-
-    /// `cable` picks the end for what gives heat, `cold` for what loses it.
-    fn case(&self, cable: End, cold: End) -> CableOnPipe {
-        let unseen =
-            if cable == End::High { CableControl::AlwaysOn } else { CableControl::Thermostat };
         CableOnPipe {
-            power: cable.of(&self.power),
-            length: cable.of(&self.length),
-            control: self.control.unwrap_or(unseen),
+            power: self.power.best,
+            length: self.length.best,
+            control: self.control.unwrap_or(CableControl::Thermostat),
             season: self.season,
-            pipe_outside: cold.of(&self.pipe_outside),
-            insulation: cold.other().of(&self.insulation),
-            conductivity: cold.of(&self.conductivity),
+            pipe_outside: self.pipe_outside.best,
+            insulation: self.insulation.best,
+            conductivity: self.conductivity.best,
         }
-    }
-
-    fn cable_basis(&self) -> Basis {
-        let control = self.control.and_then(|c| told(Some(c), "control"));
-        let control = control.map_or_else(|| Basis::guess(&CABLE_THERMOSTAT), |c| Basis::of(&c));
-        let basis = Basis::of(&self.power).and(&Basis::of(&self.length)).and(&control);
-        match self.control {
-            Some(CableControl::Thermostat) => basis.resting_on(&[&CABLE_THERMOSTAT]),
-            Some(CableControl::SelfRegulating) => basis.resting_on(&[&CABLE_SELF_REGULATING]),
-            Some(CableControl::AlwaysOn | CableControl::Seasonal) | None => basis,
-        }
-    }
-
-    fn pipe_basis(&self) -> Basis {
-        Basis::of(&self.length)
-            .and(&Basis::of(&self.pipe_outside))
-            .and(&Basis::of(&self.insulation))
-            .and(&Basis::of(&self.conductivity))
-            .resting_on(&[&CABLE_HOLD, &CHURCHILL_CHU_1975])
     }
 }
 
@@ -197,16 +95,13 @@ fn usual<Q: Copy + PartialOrd>([best, low, high]: [Q; 3], source: &'static Sourc
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::freeze::over_hours;
-    use crate::units::celsius;
-    use uom::si::energy::kilowatt_hour;
 
-    fn seen(control: Option<CableControl>) -> HeatCable {
+    fn seen(power: Option<LinearPowerDensity>) -> HeatCable {
         HeatCable {
             present: true,
-            length: Some(Length::new::<foot>(20.0)),
-            power: Some(LinearPowerDensity::new::<watt_per_foot>(6.0)),
-            control,
+            length: None,
+            power,
+            control: None,
             season: None,
             pipe_outside: None,
             insulation: None,
@@ -217,48 +112,32 @@ mod tests {
         }
     }
 
-    fn year(cable: &HeatCable, air_c: f64) -> CableFigures {
-        let air = vec![celsius(air_c); 8760];
-        CableSeen::of(cable).expect("a cable is there").year(|c| over_hours(c, &air, None))
-    }
-
     #[test]
-    fn a_home_without_a_cable_has_no_year() {
-        let none = HeatCable { present: false, ..seen(Some(CableControl::AlwaysOn)) };
+    fn a_home_without_a_cable_has_none_filled_in() {
+        let none = HeatCable { present: false, ..seen(None) };
         assert!(CableSeen::of(&none).is_none());
     }
 
     #[test]
     fn what_was_read_on_the_tag_leaves_no_range() {
-        let used = year(&seen(Some(CableControl::AlwaysOn)), 10.0).electricity;
-        for end in [used.low, used.best, used.high] {
-            assert!((end.get::<kilowatt_hour>() - 1051.2).abs() < 1e-6);
-        }
-        assert_eq!(used.confidence, Confidence::Seen);
-        let fields = ["power_w_per_ft", "length_ft", "control"].map(|f| format!("heat_cable.{f}"));
-        assert_eq!(used.inputs, fields);
+        let tag = LinearPowerDensity::new::<watt_per_foot>(6.0);
+        let power = CableSeen::of(&seen(Some(tag))).expect("a cable is there").power;
+        assert_eq!([power.low, power.best, power.high], [tag; 3]);
+        assert_eq!(power.confidence, Confidence::Seen);
+        assert_eq!(power.inputs, ["heat_cable.power_w_per_ft"]);
     }
 
     #[test]
-    fn an_unseen_control_promises_nothing_and_may_cost_the_whole_year() {
-        let used = year(&seen(None), 10.0).electricity;
-        assert!(used.best.value.abs() < 1e-9);
-        assert!((used.high.get::<kilowatt_hour>() - 1051.2).abs() < 1e-6);
-        assert_eq!(used.confidence, Confidence::Guessed);
+    fn what_nobody_saw_is_a_guess_with_its_source() {
+        let cable = CableSeen::of(&seen(None)).expect("a cable is there");
+        assert_eq!(cable.pipe_outside.confidence, Confidence::Guessed);
+        assert!(cable.pipe_outside.sources.contains(&&PIPE_SIZES));
+        assert!(cable.insulation.low < cable.insulation.best);
     }
 
     #[test]
-    fn an_unseen_pipe_is_needy_within_a_range_that_holds_its_best() {
-        let needed = year(&seen(Some(CableControl::Thermostat)), -10.0).needed;
-        assert!(needed.low < needed.best && needed.best < needed.high);
-        assert!(needed.sources.contains(&&PIPE_FOAM) && needed.sources.contains(&&PIPE_SIZES));
-    }
-
-    #[test]
-    fn a_bare_pipe_makes_the_risk_of_a_weak_cable_worse() {
-        let power = Some(LinearPowerDensity::new::<watt_per_foot>(2.0));
-        let weak = HeatCable { power, ..seen(Some(CableControl::AlwaysOn)) };
-        let risk = year(&weak, -20.0).freeze_risk;
-        assert!(risk.low < risk.high && risk.best <= risk.high);
+    fn an_unseen_control_promises_nothing() {
+        let cable = CableSeen::of(&seen(None)).expect("a cable is there").best();
+        assert_eq!(cable.control, CableControl::Thermostat);
     }
 }
