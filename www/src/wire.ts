@@ -172,6 +172,8 @@ export interface GapQuestion {
 
 export interface InfiltrationAnswer {
   flow_m3_s: number;
+  stack_m3_s: number | null;
+  wind_m3_s: number | null;
 }
 
 export interface InfiltrationQuestion {
