@@ -6,6 +6,8 @@ mod handbook_2021_ch16;
 mod handbook_2021_ch17;
 mod invariants;
 mod iso_5167;
+#[cfg(feature = "peers")]
+mod scipy_brentq;
 
 use uom::si::f64::{Length, MassDensity};
 use uom::si::{
