@@ -55,3 +55,12 @@ pub const CLEAR_SKY: Source = Source {
     place: "several kelvins below the air",
     obtained: Obtained::FromMemory,
 };
+
+/// What lies above the ceiling of homes of this kind.
+pub const ROOF_LAYERS: Source = Source {
+    key: "trade-roof-layers",
+    cite: "How roofs of manufactured homes are built",
+    place: "some R-11 of insulation on the ceiling; a thin metal or shingle roof, R-0.3, above a \
+            low cavity",
+    obtained: Obtained::CommonPractice,
+};

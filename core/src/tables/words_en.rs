@@ -175,6 +175,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("finding.fresh_air", "A home of this size needs {$flow} of fresh air."),
     ("finding.gap", "{$place}: heating the air that comes through takes {$energy}."),
     ("finding.heat_cable", "The heat tape takes {$energy}."),
+    ("finding.roof", "Gaps in the ceiling let damp air into the roof. It can freeze or drip there, mostly {$when}. Upper limit: {$water} a year. Dark spot or drip: do not open the ceiling, have the roof looked at."),
     ("finding.tap_cool", "Your tap reads {$tap :number maximumFractionDigits=0} °F. That is low: germs can grow in a cool tank. Check the reading."),
     ("fuel.electricity", "electricity"),
     ("fuel.fuel_oil", "fuel oil"),
@@ -508,6 +509,8 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("warning.W-VENT-AFTER-TIGHT", "After sealing, run the bath fan and watch humidity."),
     ("when.before_dark", "before dark"),
     ("when.before_winter", "before the first freeze"),
+    ("when.in_month", "in {$from}"),
+    ("when.in_months", "from {$from} to {$to}"),
     ("when.in_spring", "in spring, after the last freeze"),
     ("when.now", "now"),
     ("when.this_month", "this month"),
@@ -517,4 +520,5 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("who.able_adult", "an able adult"),
     ("who.qualified", "a qualified person"),
     ("who.resident", "you"),
+    ("why.roof", "{$why} It can freeze or drip there, mostly {$when}."),
 ];

@@ -175,6 +175,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("finding.fresh_air", "Una casa de este tamaño necesita {$flow} de aire fresco."),
     ("finding.gap", "{$place}: calentar el aire que entra gasta {$energy}."),
     ("finding.heat_cable", "El cable calefactor (heat tape) gasta {$energy}."),
+    ("finding.roof", "Por las rendijas del techo entra aire húmedo. Ahí puede congelarse o gotear, sobre todo {$when}. Límite superior: {$water} al año. Mancha oscura o goteo: no abra el techo, pida que lo revisen."),
     ("finding.tap_cool", "Su llave marca {$tap :number maximumFractionDigits=0} °F. Es poco: en un tanque tibio crecen gérmenes. Revise la lectura."),
     ("fuel.electricity", "electricidad"),
     ("fuel.fuel_oil", "aceite combustible (fuel oil)"),
@@ -508,6 +509,8 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("warning.W-VENT-AFTER-TIGHT", "Después de sellar, use el extractor del baño y vigile la humedad."),
     ("when.before_dark", "antes de que oscurezca"),
     ("when.before_winter", "antes de la primera helada"),
+    ("when.in_month", "en {$from}"),
+    ("when.in_months", "de {$from} a {$to}"),
     ("when.in_spring", "en primavera, después de la última helada"),
     ("when.now", "ahora"),
     ("when.this_month", "este mes"),
@@ -517,4 +520,5 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("who.able_adult", "un adulto capaz"),
     ("who.qualified", "una persona calificada"),
     ("who.resident", "usted"),
+    ("why.roof", "{$why} Ahí puede congelarse o gotear, sobre todo {$when}."),
 ];
