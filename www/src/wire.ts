@@ -435,6 +435,8 @@ export interface Request {
     shelter?: "open_ground" | "lone_home" | "homes_across_road" | "neighbours_apart" | "neighbours_close" | null;
     /** Who owns home and lot. */
     tenure?: "owns_home_and_lot" | "owns_home_rents_lot" | "rents_home" | null;
+    /** Windows wet inside on cold mornings. */
+    wet_windows?: "often" | "sometimes" | "never" | null;
     /** Width of the whole home. 7 to 60 ft. */
     width_ft?: number | null;
     /** Year on the data plate. 1930 to 2099. */

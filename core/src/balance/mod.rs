@@ -8,11 +8,13 @@ mod fuel;
 mod gaps;
 mod inputs;
 mod roof;
+mod windows;
 
 pub use fuel::heat_content;
 pub use gaps::leads_to;
 pub use inputs::{Inputs, cable_inputs, gap_inputs, use_inputs};
 pub use roof::wet_roof;
+pub use windows::wet_window_humidity;
 
 use crate::climate::{Place, Year};
 use crate::home::Home;

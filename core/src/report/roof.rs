@@ -1,12 +1,13 @@
-//! What gaps in the ceiling do to the roof.
+//! Damp air: what gaps in the ceiling do to the roof, and what wet windows tell.
 
 use super::shown::{Scale, Shown};
 use super::{Finding, Phrase};
 use crate::balance;
-use crate::home::{GapPlace, Home, LeadsTo};
-use crate::uncertainty::RoofWater;
-use uom::si::f64::{Mass, Volume};
+use crate::home::{GapPlace, Home, LeadsTo, WetWindows};
+use crate::uncertainty::{Ranges, RoofWater};
+use uom::si::f64::{Mass, Ratio, Volume};
 use uom::si::mass::kilogram;
+use uom::si::ratio::{percent, ratio};
 use uom::si::volume::{gallon, liter};
 
 /// Whether gaps at this place lead into the roof.
@@ -27,6 +28,27 @@ pub(super) fn finding(water: &RoofWater) -> Finding {
     let text =
         Phrase::new("finding.roof").with("water", figure.text.clone()).with("when", when(water));
     Finding { item: "roof", text, figure: Some(figure) }
+}
+
+/// What to do where windows are wet, and how damp the air then is where the climate is known.
+pub(super) fn wet_windows(home: &Home, ranges: &Ranges) -> Option<Finding> {
+    if !matches!(home.building.wet_windows?, WetWindows::Often | WetWindows::Sometimes) {
+        return None;
+    }
+    let text = Phrase::new("finding.wet_windows");
+    let Some(humidity) = &ranges.wet_windows else {
+        return Some(Finding { item: "windows", text, figure: None });
+    };
+    let scale = Scale {
+        unit: "percent",
+        si_unit: "1",
+        shown: |share: Ratio| share.get::<percent>(),
+        si: |share| share.get::<ratio>(),
+    };
+    let figure = Shown::new(humidity, &scale);
+    let text =
+        Phrase::new("finding.damp_air").with("why", text).with("humidity", figure.text.clone());
+    Some(Finding { item: "windows", text, figure: Some(figure) })
 }
 
 /// A kilogram of water is a litre.

@@ -3,7 +3,7 @@
 use super::draw::SOURCES;
 use super::{Draw, draw};
 use crate::balance::{self, Weather};
-use crate::home::Home;
+use crate::home::{Home, WetWindows};
 use crate::moisture::{Dampness, IndoorVapour, RoofMonth, RoofYear};
 use crate::sources::{Confidence, Figure, Source, moisture};
 use crate::units::kelvins;
@@ -47,9 +47,10 @@ pub fn roof_water(home: &Home, weather: &Weather<'_>) -> Option<RoofWater> {
         let home = draw(home, end);
         balance::wet_roof(&home, weather, IndoorVapour::Added(dampness), kelvins(sky))
     };
-    let best = year(Draw::Best, Dampness::Usual, 0.0)?;
-    let low = year(Draw::Low, Dampness::Dry, 0.0)?;
-    let high = year(Draw::High, Dampness::Damp, CLEAR_SKY_K)?;
+    let [dry, usual, damp] = dampness(home);
+    let best = year(Draw::Best, usual, 0.0)?;
+    let low = year(Draw::Low, dry, 0.0)?;
+    let high = year(Draw::High, damp, CLEAR_SKY_K)?;
     let gains: [bool; 12] = best.months.each_ref().map(RoofMonth::gains);
     let water = |year: &RoofYear| -> Mass {
         year.months.iter().zip(gains).filter(|(_, gains)| *gains).map(|(m, _)| m.wetting).sum()
@@ -57,17 +58,28 @@ pub fn roof_water(home: &Home, weather: &Weather<'_>) -> Option<RoofWater> {
     let sources = [ROOF_SOURCES, SOURCES].concat();
     let most = Figure::exact(water(&best), Confidence::Guessed, &sources)
         .between(water(&low), water(&high))
-        .from_inputs(["gaps", "home.zip", "home.setpoint_f"]);
+        .from_inputs(["gaps", "home.zip", "home.setpoint_f", "home.wet_windows"]);
     let least = best.wetting() * LEAST_SHARE;
     let (from, to) =
         season(best.months.each_ref().map(|month| month.gains() && month.wetting >= least))?;
     (most.best >= Mass::new::<kilogram>(LEAST_KG)).then_some(RoofWater { from, to, most })
 }
 
+/// How damp the home is, low, best and high: wet windows tell of a class more, dry ones of a class
+/// less ([`WINTER_HUMIDITY`](moisture::WINTER_HUMIDITY)).
+fn dampness(home: &Home) -> [Dampness; 3] {
+    use Dampness::{Damp, Dry, Usual, Wet};
+    match home.building.wet_windows {
+        Some(WetWindows::Often) => [Usual, Damp, Wet],
+        Some(WetWindows::Never) => [Dry, Dry, Usual],
+        Some(WetWindows::Sometimes) | None => [Dry, Usual, Damp],
+    }
+}
+
 /// First and last of these months, counted from July on, so that a winter is one.
 fn season(months: [bool; 12]) -> Option<(u8, u8)> {
     let from_july = || (7..=12).chain(1..=6).filter(|&month| months[usize::from(month) - 1]);
-    Some((from_july().next()?, from_july().last()?))
+    Some((from_july().next()?, from_july().next_back()?))
 }
 
 #[cfg(test)]
