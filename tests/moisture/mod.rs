@@ -11,6 +11,7 @@ mod roofs;
 #[cfg(feature = "peers")]
 mod roofs_live;
 mod roofs_over_the_year;
+mod told;
 
 use crate::harness::Row;
 use uom::si::f64::{Area, Length, MassRate, Pressure, Ratio};
