@@ -62,10 +62,10 @@ impl MoistAir {
         vapour: Pressure,
         pressure: Pressure,
     ) -> Option<Self> {
-        let full = Ratio::new::<ratio>(1.0);
-        let share = vapour / saturation_pressure(dry_bulb)?;
-        let humidity = RelativeHumidity::new(if share > full { full } else { share })?;
-        Self::new(dry_bulb, humidity, pressure)
+        let saturation = saturation_pressure(dry_bulb)?;
+        let vapour = if vapour > saturation { saturation } else { vapour };
+        let sound = vapour >= Pressure::default() && pressure.get::<pascal>().is_finite();
+        (sound && vapour < pressure).then_some(Self { dry_bulb, pressure, saturation, vapour })
     }
 
     /// Air that holds as much vapour as it can; `None` as for [`MoistAir::new`].
