@@ -8,6 +8,8 @@ mod handbook_2021_ch17;
 mod handbook_2021_enhanced;
 mod invariants;
 mod iso_5167;
+#[cfg(feature = "peers")]
+mod scipy_brentq;
 mod whole_home;
 
 use uom::si::f64::{Length, MassDensity};

@@ -116,6 +116,26 @@ fn fields_of_a_question_that_do_not_go_together_are_refused() {
 }
 
 #[test]
+fn a_ceiling_leak_is_refused_by_name_and_without_a_difference_carries_nothing() {
+    let leak = r#"{"ask": "ceiling_leak", "leakage_area_m2": 0.002, "height_m": 1.25,
+        "indoor_c": 20, "indoor_rh": 0.5, "outdoor_c": 20, "r_inside_m2_k_w": 2,
+        "r_outside_m2_k_w": 0.05, "altitude_m": 1500}"#;
+    let still = asked(leak).unwrap();
+    assert_eq!(still["vapour_g_h"], 0.0);
+    assert_eq!(still["condensable_g_h"], 0.0);
+    for (right, bad, path) in [
+        ("\"indoor_rh\": 0.5", "\"indoor_rh\": 1.01", "indoor_rh"),
+        ("\"indoor_rh\": 0.5", "\"indoor_rh\": -0.01", "indoor_rh"),
+        ("1500", "4001", "altitude_m"),
+        ("1500", "-101", "altitude_m"),
+    ] {
+        assert_eq!(wrong(&leak.replace(right, bad)), [format!("{path} out_of_range")]);
+    }
+    let bare = leak.replace("_k_w\": 2", "_k_w\": 0").replace("0.05", "0");
+    assert_eq!(wrong(&bare), ["r_outside_m2_k_w contradicts"]);
+}
+
+#[test]
 fn a_place_needs_the_climate_and_the_rest_does_not() {
     let zip = Tree::from_json(r#"{"zip": "59801"}"#).unwrap();
     let refused = ask_for("climate", &zip, None).unwrap_err();

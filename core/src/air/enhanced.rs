@@ -77,6 +77,11 @@ impl Pressing {
         }
     }
 
+    /// Flow by warmth of 1 K alone and by wind of 1 m/s alone, for each unit of the flow coefficient.
+    pub(super) fn of_unit_hour(&self, exponent: Ratio) -> (f64, f64) {
+        self.alone(1.0, 1.0, exponent.get::<ratio>())
+    }
+
     /// Flow by warmth alone and by wind alone, for each unit of the flow coefficient.
     fn alone(&self, dt: f64, wind: f64, n: f64) -> (f64, f64) {
         let stack = self.stack * math::pow(dt.abs(), n);

@@ -1,15 +1,20 @@
 //! The year of a home: the only place that joins models.
 //!
 //! Two uses are counted: air through the gaps that were measured, heated again by the furnace, and
-//! the heat cable. A saving is never computed here: it is one year less another.
+//! the heat cable. Beside them stands the water that gaps bring into the roof. A saving is never computed here: it is one year less another.
 
 mod cable;
 mod fuel;
 mod gaps;
 mod inputs;
+mod roof;
+mod windows;
 
 pub use fuel::heat_content;
+pub use gaps::leads_to;
 pub use inputs::{Inputs, cable_inputs, gap_inputs, use_inputs};
+pub use roof::wet_roof;
+pub use windows::wet_window_humidity;
 
 use crate::climate::{Place, Year};
 use crate::home::Home;

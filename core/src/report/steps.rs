@@ -1,13 +1,13 @@
 //! Steps of a plan in words and figures.
 
 use super::shown::Shown;
-use super::{Phrase, dangers, energy};
+use super::{Phrase, dangers, energy, roof};
 use crate::home::{Fuel, Home};
 use crate::money::Dollars;
 use crate::plan::Proposal;
-use crate::repairs::{Changes, Material, Order, Warning, Who};
+use crate::repairs::{Changes, Material, Order, Repair, Warning, Who};
 use crate::sources::Figure;
-use crate::uncertainty::Amount;
+use crate::uncertainty::Ranges;
 use uom::si::f64::Energy;
 
 /// One step, with all that a person needs to take it.
@@ -37,11 +37,12 @@ pub struct Step {
     pub materials: Vec<Material>,
 }
 
-pub(super) fn step(home: &Home, proposal: &Proposal, saved: Option<&Amount>) -> Step {
+pub(super) fn step(home: &Home, proposal: &Proposal, ranges: &Ranges) -> Step {
     let repair = proposal.repair;
     let before = &proposal.before;
     // What keeps people safe may take more than before: then there is no saving to tell of.
-    let saved = saved.filter(|amount| amount.energy.best >= Energy::default());
+    let saved =
+        ranges.savings.get(repair.id).filter(|amount| amount.energy.best >= Energy::default());
     let cost = repair.cost(before);
     let dollars = saved.and_then(|amount| amount.dollars.as_ref());
     let fuel = match repair.changes {
@@ -51,7 +52,7 @@ pub(super) fn step(home: &Home, proposal: &Proposal, saved: Option<&Amount>) -> 
     Step {
         id: repair.id,
         text: Phrase::new(format!("step.{}.do", repair.id)),
-        why: Phrase::new(format!("step.{}.why", repair.id)),
+        why: why(before, repair, ranges),
         when: when((repair.order)(before)),
         who: (repair.who)(before),
         payback: saved.map(|_| payback(&cost, dollars)),
@@ -60,6 +61,16 @@ pub(super) fn step(home: &Home, proposal: &Proposal, saved: Option<&Amount>) -> 
         saving_energy: saved.map(|amount| energy::a_year(&amount.energy, fuel)),
         cautions: (repair.cautions)(before).into_iter().map(|c| (c, dangers::warning(c))).collect(),
         materials: (repair.materials)(before),
+    }
+}
+
+fn why(before: &Home, repair: &Repair, ranges: &Ranges) -> Phrase {
+    let why = Phrase::new(format!("step.{}.why", repair.id));
+    match (&ranges.roof, repair.changes) {
+        (Some(water), Changes::Gaps(place)) if roof::is_below(before, place) => {
+            roof::why(why, water)
+        }
+        _ => why,
     }
 }
 
