@@ -315,6 +315,8 @@ export interface Request {
     bag_emptied_s?: number | null;
     /** Where its air goes. */
     ends?: "outdoors" | "roof_cavity" | "under_home" | null;
+    /** It, or another fan, runs hours a day for fresh air. */
+    runs_steadily?: boolean | null;
   } | null;
   /** Price of electricity, as the bill says. 0.01 to 2 $/kWh. */
   electricity_usd_per_kwh?: number | null;
@@ -356,6 +358,8 @@ export interface Request {
   gaps?: ({
     /** Corners on that way. 0 to 8. */
     bends_count?: number | null;
+    /** How many there are like it; 1 where absent. 1 to 100. */
+    count?: number | null;
     /** The way the air travels through it. 0.01 to 24 in. */
     depth_in?: number | null;
     /** What the person calls it. */
@@ -363,11 +367,19 @@ export interface Request {
     /** What lies behind it. */
     leads_to?: "outdoors" | "belly" | "roof_cavity" | "closet_with_outside_air" | "wall" | "room_or_return" | null;
     /** Along the gap. 0.1 to 1200 in. */
-    length_in: number;
+    length_in?: number | null;
     /** Where it is. */
-    place: "door_bottom" | "door_side" | "window_sash" | "casing" | "ceiling_joint" | "marriage_line" | "pipe_hole" | "bath_fan_housing" | "access_panel" | "outlet_plate" | "cooler_grille" | "water_heater_closet" | "furnace_closet" | "coil_cabinet" | "elsewhere";
-    /** The opening seen. 0.01 to 12 in. */
-    width_in: number;
+    place: "door_bottom" | "door_side" | "window_sash" | "casing" | "ceiling_joint" | "marriage_line" | "pipe_hole" | "bath_fan_housing" | "fan_damper" | "dryer_vent" | "range_hood" | "access_panel" | "outlet_plate" | "cooler_grille" | "water_heater_closet" | "furnace_closet" | "coil_cabinet" | "elsewhere";
+    /** A strip, sweep, gasket, damper or caulk is there already. */
+    sealed?: boolean | null;
+    /** Instead: the thickest that slips in. */
+    width_class?: "card" | "dime" | "two_coins" | "pencil" | "not_measured" | null;
+    /** Error of that; absent is a tape's. 0.001 to 1 in. */
+    width_error_in?: number | null;
+    /** The opening seen; absent is not measured. 0.01 to 12 in. */
+    width_in?: number | null;
+    /** How a window opens. */
+    window?: "hung" | "sliding" | "awning" | "jalousie" | null;
   })[] | null;
   /** The heat cable on the water pipe. */
   heat_cable?: {
@@ -445,6 +457,17 @@ export interface Request {
     year_built?: number | null;
     /** Five digits. */
     zip?: string | null;
+  } | null;
+  /** What a blower in the door found. */
+  leak_test?: {
+    /** Instead: equivalent area at 10 Pa. 3 to 1500 in². */
+    area_10pa_in2?: number | null;
+    /** Instead: effective area at 4 Pa. 3 to 1500 in². */
+    area_4pa_in2?: number | null;
+    /** Flow exponent; goes with flow_50_cfm. 0.5 to 1. */
+    exponent?: number | null;
+    /** Flow at 50 Pa. 50 to 15000 cfm. */
+    flow_50_cfm?: number | null;
   } | null;
   /** Who lives there, as far as it changes the advice. */
   people?: {

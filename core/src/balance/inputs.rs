@@ -1,6 +1,8 @@
 //! Which fields of a home a figure was made from, how they are known, and what the figure rests on.
 
 use super::{UseKey, fuel};
+use crate::air::components::usual_leakage;
+use crate::air::whole_home;
 use crate::home::{Gap, HeatCable, Home};
 use crate::sources::{Confidence, Source, air, climate, freeze, trade};
 
@@ -8,6 +10,7 @@ const GAP_SOURCES: &[&Source] = &[
     &air::CRACK_FLOW_1987,
     &air::CRACK_EDGE,
     &air::HANDBOOK_2021_CH16,
+    &air::HANDBOOK_2021_CH16_ENHANCED,
     &trade::GAP_DEPTHS,
     &climate::SERIES,
     &climate::TYPICAL_YEARS,
@@ -45,6 +48,7 @@ pub struct Inputs {
 pub fn use_inputs(home: &Home, key: UseKey) -> Inputs {
     match key {
         UseKey::Gap(index) => gap_inputs(home, |i, _| i == index),
+        UseKey::OtherLeaks => other_inputs(home),
         UseKey::HeatCable => cable_inputs(home),
     }
 }
@@ -66,11 +70,29 @@ pub fn gap_inputs(home: &Home, which: impl Fn(usize, &Gap) -> bool) -> Inputs {
         (home.heating.fuel.is_some(), "heating.fuel"),
     ];
     fields.extend(known.iter().filter(|(seen, _)| *seen).map(|(_, path)| (*path).to_owned()));
-    let all_seen = known.iter().all(|(seen, _)| *seen);
+    let rows = home.gaps.iter().enumerate().filter(|(i, gap)| which(*i, gap));
+    let usual: Vec<_> = rows.filter_map(|(_, gap)| row_sources(gap)).flatten().collect();
+    let all_seen = known.iter().all(|(seen, _)| *seen) && usual.is_empty();
     Inputs {
         fields,
         confidence: if all_seen { Confidence::Seen } else { Confidence::Guessed },
-        sources: [GAP_SOURCES, fuel::SOURCES].concat(),
+        sources: [GAP_SOURCES, fuel::SOURCES, &usual].concat(),
+    }
+}
+
+/// What stands in for a gap that nobody measured.
+fn row_sources(gap: &Gap) -> Option<Vec<&'static Source>> {
+    gap.width.is_none().then(|| usual_leakage(gap)).flatten().map(|figure| figure.sources)
+}
+
+/// What the figure of all other leaks was made from: what the home has, less what was found.
+fn other_inputs(home: &Home) -> Inputs {
+    let whole = whole_home::leakage(&home.building);
+    let gaps = gap_inputs(home, |_, _| true);
+    Inputs {
+        fields: [whole.inputs, gaps.fields].concat(),
+        confidence: whole.confidence.max(gaps.confidence),
+        sources: [whole.sources, gaps.sources].concat(),
     }
 }
 

@@ -90,6 +90,34 @@ pub const GAP_WIDTH: Bounds = Bounds::new(
     "narrower than a business card, or wider than a hand is long: a hole in the wall",
 );
 
+/// How far the width of a gap may be off.
+pub const GAP_ERROR: Bounds =
+    Bounds::new("gap_error", "in", (0.001, 1.0), "from a feeler gauge to a guess by eye");
+
+/// Gaps like one another.
+pub const GAP_COUNT: Bounds =
+    Bounds::new("gap_count", "", (1.0, 100.0), "more outlets than a home has");
+
+/// Flow of a blower test at 50 Pa.
+pub const FLOW_50: Bounds = Bounds::new(
+    "flow_50",
+    "cfm",
+    (50.0, 15_000.0),
+    "from a home tighter than any to three blowers at once",
+);
+
+/// Flow exponent of a blower test.
+pub const EXPONENT: Bounds =
+    Bounds::new("leak_exponent", "", (0.5, 1.0), "from an orifice to a long, narrow crack");
+
+/// Leakage area of a whole home.
+pub const LEAKAGE: Bounds = Bounds::new(
+    "home_leakage",
+    "in²",
+    (3.0, 1_500.0),
+    "from a home tighter than any to an open door",
+);
+
 /// The way the air travels through the gap.
 pub const GAP_DEPTH: Bounds =
     Bounds::new("gap_depth", "in", (0.01, 24.0), "from sheet metal to a floor with its belly");
@@ -144,6 +172,11 @@ pub const ALL: &[&Bounds] = &[
     &BAG,
     &GAP_LENGTH,
     &GAP_WIDTH,
+    &GAP_ERROR,
+    &GAP_COUNT,
+    &FLOW_50,
+    &EXPONENT,
+    &LEAKAGE,
     &GAP_DEPTH,
     &BENDS,
     &CABLE_LENGTH,

@@ -1,5 +1,6 @@
 //! What to do first: stops, then at most three firsts, then the rest.
 
+mod fresh_air;
 mod season;
 mod walk;
 mod worth;
@@ -11,6 +12,7 @@ use crate::repairs::{self, Repair};
 use crate::safety::{self, Lines, NoTightening, Stop};
 use uom::si::f64::Energy;
 
+pub use fresh_air::{by_leaks, is_short};
 pub use season::may_be_seasonal;
 pub use worth::is_worth_it;
 

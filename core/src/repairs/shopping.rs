@@ -58,6 +58,11 @@ impl Material {
 
 /// Retail prices, low and high: [`crate::sources::trade::RETAIL_PRICES`].
 const PRICES: &[(&str, Unit, (f64, f64))] = &[
+    ("bath_fan_damper", Unit::Piece, (10.0, 25.0)),
+    ("dryer_vent_hood", Unit::Piece, (12.0, 30.0)),
+    ("range_hood_damper", Unit::Piece, (15.0, 40.0)),
+    ("fan_timer", Unit::Piece, (20.0, 45.0)),
+    ("ventilation_fan", Unit::Piece, (80.0, 250.0)),
     ("backer_rod_20ft", Unit::Roll, (4.0, 8.0)),
     ("bath_fan_duct_kit", Unit::Kit, (25.0, 60.0)),
     ("caulk", Unit::Tube, (3.0, 5.0)),

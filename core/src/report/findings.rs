@@ -12,7 +12,8 @@ use crate::hot_water::{
 use crate::sources::Figure;
 use crate::uncertainty::Ranges;
 use crate::units::{in_fahrenheit, volume_rate::cfm, warmer_by};
-use uom::si::f64::{Time, VolumeRate};
+use uom::si::area::{square_inch, square_meter};
+use uom::si::f64::{Area, Time, VolumeRate};
 use uom::si::time::{day, second};
 use uom::si::volume_rate::cubic_meter_per_second;
 
@@ -36,7 +37,9 @@ pub(super) fn findings(home: &Home, ranges: &Ranges) -> Vec<Finding> {
     all.extend(freeze_risk(ranges));
     all.extend(filter(home));
     all.extend(bath_fan(home));
+    all.extend(leakage(ranges));
     all.extend(fresh_air(home));
+    all.extend(fresh_by_leaks(ranges));
     all.extend(already_good(home));
     all
 }
@@ -159,6 +162,25 @@ fn fresh_air(home: &Home) -> Option<Finding> {
     let paths = ["home.width_ft", "home.length_ft", "home.bedrooms_count"];
     let shown = air_flow(&ventilation::need(floor, bedrooms).from_inputs(paths));
     let text = Phrase::new("finding.fresh_air").with("flow", shown.text.clone());
+    Some(Finding { item: "fresh_air", text, figure: Some(shown) })
+}
+
+/// All leaks of the home as one hole.
+fn leakage(ranges: &Ranges) -> Option<Finding> {
+    let scale = Scale {
+        unit: "in2",
+        si_unit: "m2",
+        shown: |area: Area| area.get::<square_inch>(),
+        si: |area| area.get::<square_meter>(),
+    };
+    let shown = Shown::new(ranges.leakage.as_ref()?, &scale);
+    let text = Phrase::new("finding.leakage").with("area", shown.text.clone());
+    Some(Finding { item: "leaks", text, figure: Some(shown) })
+}
+
+fn fresh_by_leaks(ranges: &Ranges) -> Option<Finding> {
+    let shown = air_flow(ranges.fresh_by_leaks.as_ref()?);
+    let text = Phrase::new("finding.fresh_by_leaks").with("flow", shown.text.clone());
     Some(Finding { item: "fresh_air", text, figure: Some(shown) })
 }
 

@@ -26,6 +26,9 @@ pub(super) fn uses(home: &Home, ranges: &Ranges) -> Vec<UseLine> {
         .map(|(key, amount)| {
             let (name, label, fuel) = match key {
                 UseKey::Gap(i) => (format!("gap.{i}"), gap_name(&home.gaps[*i]), home.heating.fuel),
+                UseKey::OtherLeaks => {
+                    ("other_leaks".to_owned(), Phrase::new("use.other_leaks"), home.heating.fuel)
+                }
                 UseKey::HeatCable => (
                     "heat_cable".to_owned(),
                     Phrase::new("use.heat_cable"),
