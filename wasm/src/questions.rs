@@ -10,7 +10,7 @@ use winterseam::wire::ask_for;
 const TYPES: &str = r#"import type {
   BagFlowAnswer, BagFlowQuestion, BurnTimeAnswer, BurnTimeQuestion, CableYearAnswer,
   CableYearQuestion, ClimateAnswer, ClimateQuestion, GapAnswer, GapQuestion, InfiltrationAnswer,
-  InfiltrationQuestion, MoistAirAnswer, MoistAirQuestion, Phrase, VentilationNeedAnswer,
+  InfiltrationQuestion, MainsWaterAnswer, MainsWaterQuestion, MoistAirAnswer, MoistAirQuestion, Phrase, VentilationNeedAnswer,
   VentilationNeedQuestion, WorthAnswer, WorthQuestion,
 } from "../src/wire.js";
 "#;
@@ -48,7 +48,7 @@ questions! {
     ask_freeze_time "freeze_time" "unknown" "never"
     ask_gap "gap" "GapQuestion" "GapAnswer"
     ask_infiltration "infiltration" "InfiltrationQuestion" "InfiltrationAnswer"
-    ask_mains_water "mains_water" "unknown" "never"
+    ask_mains_water "mains_water" "MainsWaterQuestion" "MainsWaterAnswer"
     ask_moist_air "moist_air" "MoistAirQuestion" "MoistAirAnswer"
     ask_pipe_loss "pipe_loss" "unknown" "never"
     ask_ventilation_need "ventilation_need" "VentilationNeedQuestion" "VentilationNeedAnswer"

@@ -58,7 +58,7 @@ export interface BurnTimeAnswer {
 export interface BurnTimeQuestion {
   /** Whose skin it is. */
   person: "adult" | "child" | "older_adult" | "cannot_feel_or_move";
-  /** Water on skin. 0 to 100 °C. */
+  /** Water on skin. 0 to 110 °C. */
   water_c: number;
 }
 
@@ -195,6 +195,19 @@ export interface InfiltrationQuestion {
   storeys: number;
   /** Wind at the station. 0 to 100 m/s. */
   wind_m_s: number;
+}
+
+export interface MainsWaterAnswer {
+  water_c: number;
+}
+
+export interface MainsWaterQuestion {
+  /** Air of the year. -40 to 45 °C. */
+  annual_mean_c: number;
+  /** From 1 to 365. 1 to 365. */
+  day_of_year: number;
+  /** Warmest less coldest monthly mean. 0 to 80 K. */
+  monthly_swing_k: number;
 }
 
 /** Something to buy. */
@@ -431,13 +444,17 @@ export interface Request {
     medical_machine?: boolean | null;
     /** Oxygen in use. */
     oxygen?: boolean | null;
+    /** How many live there. 1 to 20. */
+    residents_count?: number | null;
   } | null;
   /** Day of the walk; there is no clock inside. */
   today: string;
   /** The water heater and its tap. */
   water_heater?: {
+    /** A jacket is round the tank. */
+    jacket?: boolean | null;
     /** What makes the hot water. */
-    kind?: "electric" | "heat_pump" | "sealed_combustion" | "draft_hood" | null;
+    kind?: "electric" | "heat_pump" | "sealed_combustion" | "draft_hood" | "tankless_electric" | "tankless_gas" | null;
     /** A mixing valve sits behind the tank. */
     mixing_valve?: boolean | null;
     /** Openings that bring air to its burner. */
@@ -446,14 +463,27 @@ export interface Request {
     place?: "room" | "closet_inner_door" | "closet_outer_door" | null;
     /** The relief valve and its pipe. */
     relief?: "sound" | "running" | "missing" | "plugged" | null;
+    /** Time until a shower fills a gallon. 5 to 240 s. */
+    shower_gallon_s?: number | null;
+    /** The first feet of the hot pipe wear a sleeve. */
+    sleeve?: boolean | null;
     /** Soot, scorch or melted plastic at the top. */
     soot?: boolean | null;
     /** Steam at the tap, or rumbling. */
     steam_or_rumbling?: boolean | null;
-    /** The hottest reading at a tap. 32 to 212 °F. */
+    /** The hottest reading at a tap, the dial as found. 32 to 230 °F. */
     tap_f?: number | null;
     /** The thermometer showed 32 °F in ice water. */
     thermometer_checked?: boolean | null;
+    /** Each later place of the dial, with its reading. */
+    turns?: ({
+      /** Marks below where the dial was found. -10 to 10. */
+      marks_down: number;
+      /** The hottest reading there. 32 to 230 °F. */
+      tap_f: number;
+    })[] | null;
+    /** Water in the tank, as its label says. 2 to 120 gal. */
+    volume_gal?: number | null;
   } | null;
 }
 

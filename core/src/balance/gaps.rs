@@ -38,8 +38,13 @@ fn square_metre() -> Area {
     Area::new::<uom::si::area::square_meter>(1.0)
 }
 
-fn setpoint(home: &Home) -> ThermodynamicTemperature {
+pub(super) fn setpoint(home: &Home) -> ThermodynamicTemperature {
     home.building.setpoint.unwrap_or(fahrenheit(USUAL_SETPOINT_F))
+}
+
+/// Colder than this outdoors and the furnace runs.
+pub(super) fn heated_below(home: &Home) -> ThermodynamicTemperature {
+    fahrenheit(HEATED_BELOW_F).min(setpoint(home))
 }
 
 fn indoor_air(home: &Home, weather: &Weather<'_>) -> Option<Air> {
@@ -52,7 +57,7 @@ fn heat_of_a_square_metre(home: &Home, weather: &Weather<'_>, air: &Air) -> Ener
     let indoors = setpoint(home);
     let shelter = home.building.shelter.unwrap_or(Shelter::NeighboursApart);
     let model = Coefficients::of(shelter, Storeys::One);
-    let heated_below = fahrenheit(HEATED_BELOW_F).min(indoors);
+    let heated_below = heated_below(home);
     let an_hour = Time::new::<hour>(1.0);
     let by_the_model: Energy = weather
         .year

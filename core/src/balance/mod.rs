@@ -1,15 +1,16 @@
 //! The year of a home: the only place that joins models.
 //!
-//! Two uses are counted: air through the gaps that were measured, heated again by the furnace, and
-//! the heat cable. A saving is never computed here: it is one year less another.
+//! Counted are air through the gaps that were measured, heated again by the furnace; the heat cable;
+//! and hot water. A saving is never computed here: it is one year less another.
 
 mod cable;
 mod fuel;
 mod gaps;
+mod hot_water;
 mod inputs;
 
-pub use fuel::heat_content;
-pub use inputs::{Inputs, cable_inputs, gap_inputs, use_inputs};
+pub use fuel::{heat_content, heater_fuel};
+pub use inputs::{Inputs, cable_inputs, gap_inputs, heater_inputs, use_inputs};
 
 use crate::climate::{Place, Year};
 use crate::home::Home;
@@ -32,6 +33,13 @@ pub enum UseKey {
     Gap(usize),
     /// The heat cable.
     HeatCable,
+    /// Hot water that is used.
+    HotWater,
+    /// Keeping tank and pipe hot.
+    HotTank,
+    /// Heat that a tank in a heated room takes off the furnace (less than nothing), or a heat pump
+    /// there lays upon it.
+    TankInRoom,
 }
 
 /// What one use takes in a year.
@@ -70,5 +78,6 @@ pub fn assess(home: &Home, weather: &Weather<'_>) -> Assessment {
         year.uses.push(cable.used);
         year.freeze_risk = Some(cable.freeze_risk);
     }
+    year.uses.extend(hot_water::uses(home, weather));
     year
 }

@@ -79,6 +79,8 @@ spoken! {
         "heat_pump" = HeatPump,
         "sealed_combustion" = SealedCombustion,
         "draft_hood" = DraftHood,
+        "tankless_electric" = TanklessElectric,
+        "tankless_gas" = TanklessGas,
     }
     HeaterPlace {
         "room" = Room,

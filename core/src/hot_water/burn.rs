@@ -15,8 +15,8 @@ pub const WATER: Bounds = Bounds {
     what: "hot_water",
     unit: "°C",
     min: 0.0,
-    max: 100.0,
-    because: "water is ice below and steam above",
+    max: 110.0,
+    because: "water is ice below; above, a tank under pressure gives steam",
 };
 
 /// How far a reading may be off.
@@ -146,7 +146,7 @@ pub fn burn_time(
 ) -> Result<BurnTime, Reason> {
     within(&WATER, in_celsius(water))?;
     within(&READING_ERROR, error.get::<kelvin>())?;
-    let exposure = person.injury().exposure();
+    let exposure = person.exposure();
     let low = exposure.onset(water + error);
     let high = exposure.onset(water - error).unwrap_or(Time::new::<second>(LONGEST_S));
     let figure = |best| {
@@ -220,7 +220,7 @@ mod tests {
         for (water, error) in [(f64::NAN, 1.0), (f64::INFINITY, 1.0), (50.0, f64::NAN)] {
             assert_eq!(refused(water, error), Err(Reason::NotANumber));
         }
-        for (water, error) in [(-1.0, 1.0), (100.5, 1.0), (50.0, -1.0), (50.0, 11.0)] {
+        for (water, error) in [(-1.0, 1.0), (110.5, 1.0), (50.0, -1.0), (50.0, 11.0)] {
             assert!(matches!(refused(water, error), Err(Reason::OutOfRange { .. })));
         }
     }

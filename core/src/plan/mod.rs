@@ -79,7 +79,7 @@ fn mends(rule: &str) -> &'static [&'static str] {
         "smoke_alarm_missing" => &["smoke_alarm"],
         "openings_blocked" => &["clear_openings"],
         "cable_damaged" | "cable_old" => &["replace_cable"],
-        "hot_tap" => &["turn_down", "mixing_valve"],
+        "hot_tap" => &["turn_down", "mixing_valve", "set_valve"],
         _ => &[],
     }
 }
@@ -89,7 +89,9 @@ fn mends(rule: &str) -> &'static [&'static str] {
 fn waits_for(repair: &str) -> &'static [&'static str] {
     match repair {
         "turn_down" => &["tank_danger", "soot", "openings_blocked"],
-        "mixing_valve" | "clear_openings" => &["tank_danger"],
+        "mixing_valve" | "set_valve" | "tank_jacket" | "pipe_sleeve" | "clear_openings" => {
+            &["tank_danger"]
+        }
         "new_filter" => &["soot"],
         _ => &[],
     }

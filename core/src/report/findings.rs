@@ -9,6 +9,7 @@ use crate::home::{FanEnd, Fuel, Home, People};
 use crate::hot_water::{
     BurnTime, Person, Target, WordedTime, burn_time, target, thermometer_error,
 };
+use crate::safety::{Lines, Meaning, meaning};
 use crate::sources::Figure;
 use crate::uncertainty::Ranges;
 use crate::units::{in_fahrenheit, volume_rate::cfm, warmer_by};
@@ -27,8 +28,8 @@ pub struct Finding {
     pub figure: Option<Shown>,
 }
 
-pub(super) fn findings(home: &Home, ranges: &Ranges) -> Vec<Finding> {
-    let mut all = tap(home);
+pub(super) fn findings(home: &Home, ranges: &Ranges, lines: &Lines) -> Vec<Finding> {
+    let mut all = tap(home, lines);
     all.extend(gaps(home, ranges));
     all.extend(cable(ranges));
     all.extend(freeze_risk(ranges));
@@ -53,7 +54,7 @@ fn whose(people: People) -> Vec<Person> {
     .collect()
 }
 
-fn tap(home: &Home) -> Vec<Finding> {
+fn tap(home: &Home, lines: &Lines) -> Vec<Finding> {
     let Some(tap) = home.water_heater.tap else { return vec![] };
     let error = thermometer_error(home.water_heater.thermometer_checked == Some(true));
     let reading = in_fahrenheit(tap).round();
@@ -61,8 +62,10 @@ fn tap(home: &Home) -> Vec<Finding> {
         .into_iter()
         .filter_map(|person| Some(burn(reading, person, &burn_time(tap, error, person).ok()?)))
         .collect();
-    if reading < 110.0 {
-        all.push(plain("tap", Phrase::new("finding.tap_cool").with("tap", reading)));
+    if matches!(meaning(home, lines), Some(Meaning::TooCool | Meaning::AskBack)) {
+        let for_care = matches!(target(home), Target::StoreHotAndMix(_));
+        let key = if for_care { "finding.tap_cool_care" } else { "finding.tap_cool" };
+        all.push(plain("tap", Phrase::new(key).with("tap", reading)));
     }
     all
 }

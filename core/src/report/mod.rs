@@ -87,7 +87,7 @@ pub fn report(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Repo
     let leave = safety::hides_jobs(&plan.stops);
     let mut report = Report {
         savings_hidden: hidden,
-        findings: if leave { vec![] } else { findings::findings(home, &ranges) },
+        findings: if leave { vec![] } else { findings::findings(home, &ranges, lines) },
         look_next: if leave { vec![] } else { look_next::look_next(home, lines) },
         do_not_touch: keep::do_not_touch(home),
         warnings: warnings::warnings(home, place, &stops, mending().chain(&firsts).chain(&later)),

@@ -2,7 +2,7 @@
 
 use super::Phrase;
 use crate::climate::Place;
-use crate::home::Home;
+use crate::home::{HeaterKind, HeaterPlace, Home};
 use crate::plan::Plan;
 use crate::safety;
 use uom::si::length::mile;
@@ -37,6 +37,13 @@ pub(super) fn notes(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<Phra
     }
     if !home.gaps.is_empty() {
         all.push(Phrase::new("note.heating_only"));
+    }
+    let heater = &home.water_heater;
+    if place.is_some() && heater.kind.is_some_and(HeaterKind::has_tank) {
+        all.push(Phrase::new(match heater.place {
+            Some(HeaterPlace::Room) => "note.tank_in_room",
+            _ => "note.tank_elsewhere",
+        }));
     }
     if plan.little_left && plan.firsts.is_empty() && knows_something(home) {
         all.push(super::dangers::warning(crate::repairs::Warning::SMALL_POTENTIAL));

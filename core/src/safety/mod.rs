@@ -11,10 +11,12 @@ mod electricity;
 mod hot_water;
 mod lines;
 mod plumbing;
+mod reading;
 mod tightening;
 
 pub use crate::repairs::Warning;
 pub use lines::Lines;
+pub use reading::{Meaning, meaning};
 pub use tightening::{NoTightening, may_tighten};
 
 use crate::home::Home;
