@@ -28,6 +28,8 @@ export interface Answer {
   sources: SourceNote[];
   /** Dangers, the worst kind first. */
   stops: Stop[];
+  /** The picture of the tap; null without a reading, or while someone has to leave. */
+  tap: Tap | null;
   /** Day of the walk. */
   today: string;
   /** What takes energy, the largest first. */
@@ -540,6 +542,40 @@ export interface Stop {
   /** What mends it. */
   mends: Step[];
   /** The warning. */
+  text: Phrase;
+}
+
+/** How soon the water of a tap burns, as points of a picture and rows of a table; and what the coach says. */
+export interface Tap {
+  /** What to do next, in order. */
+  coach: Phrase[];
+  /** Whose times they are. */
+  people: Phrase[];
+  /** The reading, °F. */
+  reading_f: number;
+  /** Water from warm to very hot, the reading among it. */
+  rows: TapRow[];
+  /** Lines across the picture. */
+  ticks: TapTime[];
+}
+
+/** One temperature of the picture. */
+export interface TapRow {
+  /** How far to the right it lies, 0 to 1. */
+  across: number;
+  /** Whether it is the reading. */
+  is_reading: boolean;
+  /** The time of each of the people. */
+  times: TapTime[];
+  /** The water, °F. */
+  water_f: number;
+}
+
+/** One time of the picture. */
+export interface TapTime {
+  /** How high it lies, 0 to 1. */
+  height: number;
+  /** The time in words. */
   text: Phrase;
 }
 

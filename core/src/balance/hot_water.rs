@@ -3,9 +3,10 @@
 use super::gaps::{heated_below, setpoint};
 use super::{Use, UseKey, Weather, fuel};
 use crate::home::{HeaterKind, HeaterPlace, Home};
+use crate::hot_water::coach::{self, Wait, wait};
 use crate::hot_water::year::{HotWaterYear, Service, year};
 use crate::hot_water::{HeaterSeen, mains_water};
-use crate::units::{celsius, in_celsius};
+use crate::units::{celsius, fahrenheit, in_celsius};
 use uom::si::f64::{Energy, Ratio, ThermodynamicTemperature, Time};
 use uom::si::ratio::ratio;
 use uom::si::time::hour;
@@ -34,6 +35,25 @@ pub(super) fn uses(home: &Home, weather: &Weather<'_>) -> Vec<Use> {
         all.push(in_room(home, &seen, &year, around.heated));
     }
     all
+}
+
+/// When a reading tells of a new place of the dial, from this tap to the target; `None` where
+/// nobody saw what makes the hot water, or it has no tank. Where no year is known the water comes in
+/// as cold, and the place is as warm, as in the federal test.
+#[must_use]
+pub fn settles(
+    home: &Home,
+    weather: Option<&Weather<'_>>,
+    from: ThermodynamicTemperature,
+    to: ThermodynamicTemperature,
+) -> Option<Wait> {
+    let seen = HeaterSeen::of(home).filter(|seen| seen.kind.has_tank())?;
+    let (place, inlet) = weather.map_or((fahrenheit(67.5), fahrenheit(58.0)), |weather| {
+        let around = Around::of(home, weather, seen.follows_outdoors.best);
+        (around.place, around.mains)
+    });
+    let drawn_a_day = seen.draws().hot(from, inlet);
+    Some(wait(&seen.heater().tank, from, to, &coach::Around { place, inlet, drawn_a_day }))
 }
 
 /// What surrounds a heater over the year.

@@ -10,6 +10,7 @@ mod hot_water;
 mod inputs;
 
 pub use fuel::{heat_content, heater_fuel};
+pub use hot_water::settles;
 pub use inputs::{Inputs, cable_inputs, gap_inputs, heater_inputs, use_inputs};
 
 use crate::climate::{Place, Year};

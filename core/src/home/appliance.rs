@@ -199,6 +199,8 @@ pub struct WaterHeater {
     pub factor: Option<Ratio>,
     /// Water in the tank where the tap does not show it; `None` takes what is usual.
     pub stored: Option<ThermodynamicTemperature>,
+    /// Hot water used over what is usual for so many people; `None` takes what is usual.
+    pub thirst: Option<Ratio>,
     /// How far its place follows the outdoors; `None` takes what is usual.
     pub follows_outdoors: Option<Ratio>,
 }

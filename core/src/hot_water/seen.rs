@@ -26,6 +26,8 @@ pub struct HeaterSeen {
     pub follows_outdoors: Figure<Ratio>,
     /// People who use the water.
     pub people: Figure<Ratio>,
+    /// Water used over what is usual for so many people.
+    pub thirst: Figure<Ratio>,
     /// Flow of the shower.
     pub shower: Figure<VolumeRate>,
     /// The pipe at the tank wears a sleeve; bare where nobody looked.
@@ -56,6 +58,7 @@ impl HeaterSeen {
                 usual(closeness(seen.place).map(share), &CLOSET_WARMTH)
             }),
             people: told(people, || usual([2.0, 1.0, 4.0].map(share), &WATER_USE)),
+            thirst: told(seen.thirst, || usual([1.0, 0.6, 1.6].map(share), &WATER_USE)),
             shower: told(seen.shower, || usual([2.1, 1.6, 3.0].map(flow), &SHOWER)),
             sleeve: seen.sleeve == Some(true),
             jacket: seen.jacket == Some(true),
@@ -72,7 +75,7 @@ impl HeaterSeen {
     /// The water of a day with the best value of everything.
     #[must_use]
     pub fn draws(&self) -> Draws {
-        Draws::of(self.people.best, self.shower.best)
+        Draws::of(self.people.best * self.thirst.best, self.shower.best)
     }
 }
 

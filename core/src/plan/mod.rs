@@ -8,7 +8,7 @@ use crate::balance::{Assessment, Weather};
 use crate::home::Home;
 use crate::money::Dollars;
 use crate::repairs::{self, Repair};
-use crate::safety::{self, Lines, NoTightening, Stop};
+use crate::safety::{self, Kind, Lines, NoTightening, Stop};
 use uom::si::f64::Energy;
 
 pub use season::may_be_seasonal;
@@ -66,6 +66,13 @@ impl Saving {
 }
 
 impl Plan {
+    /// Whether a stop keeps everyone from this repair for now.
+    #[must_use]
+    pub fn holds_back(&self, repair: &str) -> bool {
+        let open = |rule: &&str| self.stops.iter().any(|s| s.kind <= Kind::Off && s.rule == *rule);
+        safety::hides_jobs(&self.stops) || waits_for(repair).iter().any(open)
+    }
+
     /// Every repair of the plan, in the order in which they are done.
     pub fn proposals(&self) -> impl Iterator<Item = &Proposal> {
         self.mends.iter().map(|(_, mend)| mend).chain(&self.firsts).chain(&self.later)

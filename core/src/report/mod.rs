@@ -1,5 +1,6 @@
 //! What is said, as data: phrases and figures, no language and no page.
 
+mod coach;
 mod dangers;
 mod energy;
 mod errors;
@@ -12,6 +13,7 @@ mod reminders;
 mod shopping;
 mod shown;
 mod steps;
+mod tap;
 mod uses;
 mod warnings;
 
@@ -22,6 +24,7 @@ pub use phrase::{Arg, Phrase};
 pub use reminders::{Every, Reminder};
 pub use shown::Shown;
 pub use steps::Step;
+pub use tap::{Tap, TapRow};
 pub use uses::UseLine;
 
 use crate::balance::Weather;
@@ -46,6 +49,9 @@ pub struct Report {
     pub later: Vec<Step>,
     /// What was found.
     pub findings: Vec<Finding>,
+    /// The picture of the tap and what the coach says; none without a reading, or while someone has
+    /// to leave.
+    pub tap: Option<Tap>,
     /// At most three things whose answer could change the plan.
     pub look_next: Vec<Phrase>,
     /// What not to touch.
@@ -88,6 +94,7 @@ pub fn report(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Repo
     let mut report = Report {
         savings_hidden: hidden,
         findings: if leave { vec![] } else { findings::findings(home, &ranges, lines) },
+        tap: if leave { None } else { tap::tap(home, weather, &plan) },
         look_next: if leave { vec![] } else { look_next::look_next(home, lines) },
         do_not_touch: keep::do_not_touch(home),
         warnings: warnings::warnings(home, place, &stops, mending().chain(&firsts).chain(&later)),
