@@ -17,7 +17,7 @@ const FROM_F: f64 = 110.0;
 const TO_F: f64 = 160.0;
 const STEP_F: f64 = 5.0;
 /// The shortest time that has a place of its own.
-const SHORTEST_S: f64 = 0.5;
+const SHORTEST_S: f64 = 0.1;
 /// Lines across the picture.
 const TICKS: [WordedTime; 6] = [
     WordedTime::AboutSeconds(1),

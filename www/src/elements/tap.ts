@@ -7,18 +7,18 @@ import { folded, phrases, type Speech } from "./plan/speech.js";
 
 type Tap = NonNullable<Answer["tap"]>;
 
-const WIDTH = 360;
+const WIDTH = 420;
 const HEIGHT = 230;
 /** Room for the words at the sides of the picture. */
-const LEFT = 112;
+const LEFT = 165;
 const BOTTOM = 34;
 const TOP = 8;
-const RIGHT = 12;
+const RIGHT = 24;
 /** One dash for each of the people, so that no line is told from another by its colour. */
 const DASHES = ["none", "7 4", "2 4", "10 3 2 3"];
 
-/** What belongs to a reading of the tap; nothing without one. */
-export function tapParts(tap: Tap | null, speech: Speech): Node[] {
+/** What belongs to a reading of the tap; nothing without one. On paper no table is folded. */
+export function tapParts(tap: Tap | null, speech: Speech, onPaper = false): Node[] {
   if (!tap) return [];
   const { labels } = speech;
   const coach = phrases(tap.coach, speech);
@@ -26,7 +26,7 @@ export function tapParts(tap: Tap | null, speech: Speech): Node[] {
     make("h4", {}, labels.text("tap.head")),
     make("p", { class: "ws-hint" }, labels.text("tap.how_to_read")),
     make("figure", { class: "ws-tap" }, picture(tap, speech), legend(tap, speech)),
-    folded("tap_table", speech, table(tap, speech)),
+    onPaper ? table(tap, speech) : folded("tap_table", speech, table(tap, speech)),
     coach && make("h4", {}, labels.text("tap.coach")),
     coach,
   ];
@@ -61,7 +61,7 @@ function picture({ rows, people, ticks }: Tap, { labels, words }: Speech): SVGEl
 
 function waterTick({ across, water_f }: Tap["rows"][number]): SVGElement {
   const place = { x: x(across), y: HEIGHT - BOTTOM + 16, "text-anchor": "middle" };
-  return drawn("text", place, `${water_f}°`);
+  return drawn("text", place, across === 0 ? `${water_f} °F` : `${water_f}°`);
 }
 
 /** The reading: a line down to its temperature, and a square on each person's line. */

@@ -74,7 +74,7 @@ export class WinterseamPlan extends HTMLElement {
       untouchedPart(answer, speech),
       part("warnings", speech, warningList(unsaid(answer), speech)),
       findingsPart(answer.findings, speech),
-      part("tap", speech, ...tapParts(answer.tap, speech)),
+      part("tap", speech, ...tapParts(answer.tap, speech, true)),
       lookNextPart(answer, speech),
       laterPart(answer.later, speech),
       usesPart(answer.uses, speech),
