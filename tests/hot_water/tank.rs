@@ -2,8 +2,10 @@
 
 use crate::harness::{Row, Table};
 use uom::si::f64::{
-    Power, Ratio, TemperatureInterval, ThermalConductance, ThermodynamicTemperature, Time, Volume,
+    Length, Power, Ratio, TemperatureInterval, ThermalConductance, ThermodynamicTemperature, Time,
+    Volume,
 };
+use uom::si::length::foot;
 use uom::si::temperature_interval::degree_fahrenheit as interval;
 use uom::si::thermal_conductance::watt_per_kelvin;
 use uom::si::time::{hour, minute};
@@ -105,6 +107,7 @@ fn bought(row: &Row, water: ThermodynamicTemperature) -> Bought {
             mixed: Volume::new::<gallon>(row.number("mixed_gal")),
             plain: Volume::new::<gallon>(row.number("plain_gal")),
         },
+        near_pipe: Length::new::<foot>(0.0),
         sleeve: false,
     };
     let year = year(&heater, &service);

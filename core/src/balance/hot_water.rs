@@ -23,6 +23,7 @@ pub(super) fn uses(home: &Home, weather: &Weather<'_>) -> Vec<Use> {
         mains: around.mains,
         place: around.place,
         draws: seen.draws(),
+        near_pipe: seen.near_pipe.best,
         sleeve: seen.sleeve,
     };
     let year = year(&seen.heater(), &service);

@@ -1,7 +1,7 @@
 //! Furnace, filter, water heater, and what their fuel costs.
 
 use crate::money::Dollars;
-use uom::si::f64::{Ratio, ThermodynamicTemperature, Time, Volume, VolumeRate};
+use uom::si::f64::{Length, Ratio, ThermodynamicTemperature, Time, Volume, VolumeRate};
 
 /// What the main heating burns or draws.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -199,6 +199,8 @@ pub struct WaterHeater {
     pub factor: Option<Ratio>,
     /// Water in the tank where the tap does not show it; `None` takes what is usual.
     pub stored: Option<ThermodynamicTemperature>,
+    /// Pipe at the tank that stays hot between draws; `None` takes what is usual.
+    pub near_pipe: Option<Length>,
     /// Hot water used over what is usual for so many people; `None` takes what is usual.
     pub thirst: Option<Ratio>,
     /// How far its place follows the outdoors; `None` takes what is usual.

@@ -6,7 +6,8 @@ use crate::home::{HeaterKind, HeaterPlace, Home};
 use crate::sources::water_heater::{CLOSET_WARMTH, NEAR_PIPE, SHOWER, USUAL_FACTORS, WATER_USE};
 use crate::sources::{Confidence, Figure, Source, safety};
 use crate::units::fahrenheit;
-use uom::si::f64::{Ratio, ThermodynamicTemperature, Volume, VolumeRate};
+use uom::si::f64::{Length, Ratio, ThermodynamicTemperature, Volume, VolumeRate};
+use uom::si::length::foot;
 use uom::si::ratio::ratio;
 use uom::si::volume::gallon;
 use uom::si::volume_rate::gallon_per_minute;
@@ -26,6 +27,8 @@ pub struct HeaterSeen {
     pub follows_outdoors: Figure<Ratio>,
     /// People who use the water.
     pub people: Figure<Ratio>,
+    /// Pipe at the tank that stays hot between draws.
+    pub near_pipe: Figure<Length>,
     /// Water used over what is usual for so many people.
     pub thirst: Figure<Ratio>,
     /// Flow of the shower.
@@ -47,6 +50,7 @@ impl HeaterSeen {
         let seen = &home.water_heater;
         let kind = seen.kind?;
         let gallons = |v| Volume::new::<gallon>(v);
+        let feet = |l| Length::new::<foot>(l);
         let flow = |q| VolumeRate::new::<gallon_per_minute>(q);
         let people = home.people.count.map(|n| share(f64::from(n)));
         Some(Self {
@@ -58,6 +62,7 @@ impl HeaterSeen {
                 usual(closeness(seen.place).map(share), &CLOSET_WARMTH)
             }),
             people: told(people, || usual([2.0, 1.0, 4.0].map(share), &WATER_USE)),
+            near_pipe: told(seen.near_pipe, || usual([1.5, 0.6, 3.0].map(feet), &NEAR_PIPE)),
             thirst: told(seen.thirst, || usual([1.0, 0.6, 1.6].map(share), &WATER_USE)),
             shower: told(seen.shower, || usual([2.1, 1.6, 3.0].map(flow), &SHOWER)),
             sleeve: seen.sleeve == Some(true),

@@ -9,7 +9,7 @@ use crate::units::warmer_by;
 use uom::si::f64::{
     Energy, Length, Power, Ratio, ThermalConductivity, ThermodynamicTemperature, Time,
 };
-use uom::si::length::{foot, inch};
+use uom::si::length::inch;
 use uom::si::ratio::ratio;
 use uom::si::thermal_conductivity::watt_per_meter_kelvin;
 use uom::si::time::{day, hour};
@@ -25,7 +25,9 @@ pub struct Service {
     pub place: ThermodynamicTemperature,
     /// Water used in a day.
     pub draws: Draws,
-    /// The pipe at the tank wears a sleeve.
+    /// Pipe at the tank that stays hot between draws.
+    pub near_pipe: Length,
+    /// It wears a sleeve.
     pub sleeve: bool,
 }
 
@@ -75,7 +77,8 @@ pub struct HotWaterYear {
 ///
 /// # Examples
 /// ```
-/// use uom::si::{energy::joule, f64::Volume, volume::gallon};
+/// use uom::si::f64::{Length, Volume};
+/// use uom::si::{energy::joule, length::foot, volume::gallon};
 /// use winterseam::home::HeaterKind;
 /// use winterseam::hot_water::{draws::Draws, heater::Heater, year::{Service, year}};
 /// use winterseam::units::fahrenheit;
@@ -87,6 +90,7 @@ pub struct HotWaterYear {
 ///     mains: fahrenheit(58.0),
 ///     place: fahrenheit(67.5),
 ///     draws: Draws { mixed: gallons(46.0), plain: gallons(0.0) },
+///     near_pipe: Length::new::<foot>(1.5),
 ///     sleeve: true,
 /// };
 /// let bought = |water| {
@@ -116,8 +120,7 @@ pub fn year(heater: &Heater, service: &Service) -> HotWaterYear {
     }
 }
 
-/// Heat that the hot pipe next to a tank loses: three feet of three-quarter-inch copper, bare or in
-/// half-inch foam; [`NEAR_PIPE`](crate::sources::water_heater::NEAR_PIPE),
+/// Heat that the hot pipe next to a tank loses: three-quarter-inch copper, bare or in half-inch foam; [`NEAR_PIPE`](crate::sources::water_heater::NEAR_PIPE),
 /// [`PIPE_FOAM`](crate::sources::freeze::PIPE_FOAM).
 fn near_pipe_loss(service: &Service) -> Power {
     let foam = if service.sleeve { 0.5 } else { 0.0 };
@@ -128,5 +131,5 @@ fn near_pipe_loss(service: &Service) -> Power {
         ..Pipe::thin(Length::new::<inch>(0.875), dull.into())
     };
     let loss = heat_loss(&pipe, service.water, Surroundings::still(service.place));
-    loss.per_length * Length::new::<foot>(3.0)
+    loss.per_length * service.near_pipe
 }

@@ -87,8 +87,10 @@ pub const JACKET: Source = Source {
 /// The pipe next to a tank.
 pub const NEAR_PIPE: Source = Source {
     key: "trade-near-pipe",
-    cite: "Advice to insulate the first feet of pipe at a tank: the first three stay hot",
-    place: "sleeves of half-inch foam on three-quarter-inch pipe",
+    cite: "Advice to insulate the first feet of pipe at a tank. How much of it stays hot between \
+           draws is judged: half a foot by conduction in copper alone, up to three feet where the \
+           water in it turns over",
+    place: "0.6, 1.5 and 3 ft; sleeves of half-inch foam on three-quarter-inch pipe",
     obtained: Obtained::CommonPractice,
 };
 

@@ -105,6 +105,7 @@ fn drawn_heater(heater: &WaterHeater, seen: &HeaterSeen, draw: Draw) -> WaterHea
         volume: Some(draw.end(&seen.volume)),
         // What the tap shows is not drawn, so that turning it down changes the tank in every draw.
         stored: heater.tap.is_none().then(|| draw.end(&seen.stored)),
+        near_pipe: Some(draw.end(&seen.near_pipe)),
         thirst: Some(draw.end(&seen.thirst)),
         follows_outdoors: Some(draw.end(&seen.follows_outdoors)),
         shower: heater.shower.or(Some(draw.end(&seen.shower))),

@@ -137,6 +137,7 @@ fn water_heater(heater: &Tree) -> WaterHeater {
         shower: heater.get("shower_gallon_s").number().map(a_gallon_in),
         factor: None,
         stored: None,
+        near_pipe: None,
         thirst: None,
         follows_outdoors: None,
     }
