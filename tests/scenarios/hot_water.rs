@@ -229,6 +229,16 @@ fn no_jacket_is_advised_round_a_burner() {
 }
 
 #[test]
+fn how_to_read_a_tap_rightly_stands_with_every_reading() {
+    let noted = |answer: &Answer, key: &str| answer.notes.iter().any(|note| note.key == key);
+    let robust = tap(&json!({}), 124.0);
+    assert!(noted(&robust, "note.tap_reading") && !noted(&robust, "note.tub_too"));
+    assert!(noted(&tap(&json!({"age_65_or_more": true}), 118.0), "note.tub_too"));
+    let english = says(&robust, Language::English);
+    assert!(english.contains("A mark on the dial is no temperature"));
+}
+
+#[test]
 fn the_picture_and_its_table_hold_every_reading_and_the_people_who_live_there() {
     let answer = tap(&json!({"child_under_5": true, "cannot_feel_or_move": true}), 128.0);
     let picture = answer.tap.as_ref().expect("a reading");

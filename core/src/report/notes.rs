@@ -39,6 +39,12 @@ pub(super) fn notes(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<Phra
         all.push(Phrase::new("note.heating_only"));
     }
     let heater = &home.water_heater;
+    if heater.tap.is_some() {
+        all.push(Phrase::new("note.tap_reading"));
+    }
+    if heater.tap.is_some() && home.people.burn_faster() != Some(false) {
+        all.push(Phrase::new("note.tub_too"));
+    }
     if place.is_some() && heater.kind.is_some_and(HeaterKind::has_tank) {
         all.push(Phrase::new(match heater.place {
             Some(HeaterPlace::Room) => "note.tank_in_room",

@@ -331,6 +331,8 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("note.savings_hidden", "Savings are hidden until what is switched off has been checked."),
     ("note.tank_elsewhere", "The tank is counted at the temperature of its closet. Its heat helps no room."),
     ("note.tank_in_room", "The tank warms the room it stands in. The savings count that."),
+    ("note.tap_reading", "Short draws in a row can make the tap 30 °F hotter. A far tap and the first water read cooler. A mark on the dial is no temperature."),
+    ("note.tub_too", "Where a child or older person bathes, measure the tub too. The hottest reading counts."),
     ("note.zip_by_area", "This ZIP code is not in the table. The weather of its area is used."),
     ("payback.about_years", ".input {$value :number maximumFractionDigits=0} .match $value one {{pays back in about {$value} year}} * {{pays back in about {$value} years}}"),
     ("payback.free", "costs nothing"),

@@ -331,6 +331,8 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("note.savings_hidden", "Los ahorros quedan ocultos hasta que se revise lo que está apagado."),
     ("note.tank_elsewhere", "El tanque se cuenta a la temperatura de su clóset. Su calor no ayuda a ningún cuarto."),
     ("note.tank_in_room", "El tanque calienta el cuarto donde está. Los ahorros ya lo cuentan."),
+    ("note.tap_reading", "Usos cortos y seguidos pueden calentar la llave 30 °F (17 °C) más. Una llave lejana y la primera agua marcan menos. Una marca de la perilla no es una temperatura."),
+    ("note.tub_too", "Donde se baña un niño o una persona mayor, mida también la tina. Cuenta la lectura más caliente."),
     ("note.zip_by_area", "Este código postal no está en la tabla. Se usa el clima de su zona."),
     ("payback.about_years", ".input {$value :number maximumFractionDigits=0} .match $value one {{se paga en {$value} año, aproximadamente}} * {{se paga en {$value} años, aproximadamente}}"),
     ("payback.free", "no cuesta nada"),
