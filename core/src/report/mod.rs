@@ -119,8 +119,8 @@ fn sources(report: &Report, ranges: &Ranges, plan: &Plan) -> Vec<&'static Source
         .flat_map(|step| [Some(&step.cost), step.saving.as_ref(), step.saving_energy.as_ref()])
         .flatten()
         .chain(report.findings.iter().filter_map(|finding| finding.figure.as_ref()));
-    let mut all: BTreeSet<&'static Source> =
-        figures.flat_map(|figure| figure.sources.iter().copied()).collect();
+    let mut all: BTreeSet<&'static Source> = BTreeSet::new();
+    all.extend(figures.flat_map(|figure| figure.sources.iter().copied()));
     all.extend(ranges.uses.values().flat_map(|amount| amount.energy.sources.iter().copied()));
     if !plan.stops.is_empty() {
         all.insert(Lines::SOURCE);

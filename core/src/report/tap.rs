@@ -63,7 +63,7 @@ pub(super) fn tap(home: &Home, weather: Option<&Weather<'_>>, plan: &Plan) -> Op
     let in_picture = (FROM_F..=TO_F).contains(&reading);
     if in_picture && waters.iter().all(|water| (water - reading).abs() > 0.5) {
         waters.push(reading);
-        waters.sort_by(f64::total_cmp);
+        math::put_in_order(&mut waters, |one, other| one < other);
     }
     Some(Tap {
         reading: reading.round(),

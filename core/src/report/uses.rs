@@ -4,6 +4,7 @@ use super::shown::Shown;
 use super::{Phrase, energy};
 use crate::balance::{self, UseKey};
 use crate::home::{Fuel, Gap, Home, Spoken as _};
+use crate::math::put_in_order;
 use crate::uncertainty::Ranges;
 
 /// One use of energy.
@@ -48,7 +49,7 @@ pub(super) fn uses(home: &Home, ranges: &Ranges) -> Vec<UseLine> {
             })
         })
         .collect();
-    lines.sort_by(|a, b| b.energy.si[0].total_cmp(&a.energy.si[0]));
+    put_in_order(&mut lines, |a, b| a.energy.si[0] > b.energy.si[0]);
     lines
 }
 

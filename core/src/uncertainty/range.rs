@@ -60,14 +60,12 @@ fn uses(home: &Home, years: &[Assessment; 3]) -> BTreeMap<UseKey, Amount> {
             .find(|one| one.key == key)
             .map(|one| Saving { energy: one.bought, dollars: one.cost })
     };
-    years[1]
-        .uses
-        .iter()
-        .filter_map(|one| {
-            let three = [of(&years[0], one.key)?, of(&years[1], one.key)?, of(&years[2], one.key)?];
-            Some((one.key, amount(&three, balance::use_inputs(home, one.key))))
-        })
-        .collect()
+    let mut found = BTreeMap::new();
+    found.extend(years[1].uses.iter().filter_map(|one| {
+        let three = [of(&years[0], one.key)?, of(&years[1], one.key)?, of(&years[2], one.key)?];
+        Some((one.key, amount(&three, balance::use_inputs(home, one.key))))
+    }));
+    found
 }
 
 /// What each step saves on one draw; nothing where that draw has no need of it.

@@ -96,7 +96,9 @@ impl From<&report::Phrase> for Phrase {
             };
             (name.to_string(), arg)
         };
-        Self { key: phrase.key.to_string(), args: phrase.args.iter().map(arg).collect() }
+        let mut args = BTreeMap::new();
+        args.extend(phrase.args.iter().map(arg));
+        Self { key: phrase.key.to_string(), args }
     }
 }
 
