@@ -1,11 +1,16 @@
 //! Air that leaks, and the water in it.
 
+use std::sync::LazyLock;
 use uom::si::f64::{Area, Pressure, Ratio, Velocity};
 use uom::si::{
     area::square_meter, pressure::pascal, ratio::ratio, thermodynamic_temperature::kelvin,
     velocity::meter_per_second, volume_rate::cubic_meter_per_second,
 };
+use winterseam::air::driven::Driven;
+use winterseam::air::enhanced::{Foundation, Pressing, usual_exponent};
 use winterseam::air::infiltration::{Coefficients, Storeys};
+use winterseam::air::power_law::PowerLaw;
+use winterseam::climate::{Atlas, Year};
 use winterseam::home::Shelter;
 use winterseam::physics::moist_air::{MoistAir, RelativeHumidity};
 use winterseam::units::{celsius, kelvins};
@@ -25,6 +30,20 @@ pub(crate) fn leakage() -> f64 {
         (leaks * home.speed(apart, wind)).get::<cubic_meter_per_second>()
     };
     (0..HOURS).map(hour).sum()
+}
+
+/// A winter and a summer, raised to the powers of the model once.
+static DRIVEN: LazyLock<Driven> = LazyLock::new(|| {
+    let station = Atlas::embedded().station("727730").expect("a station of the tables");
+    Driven::of(&Year::of(&station), celsius(20.0), usual_exponent())
+});
+
+/// Air through a home by the enhanced model, summed over the year of a station, m³/s.
+pub(crate) fn enhanced() -> f64 {
+    let home = Pressing::of(Shelter::HomesAcrossRoad, Storeys::One, false, Foundation::CrawlSpace);
+    let leaks = PowerLaw::new(0.06, usual_exponent()).expect("an exponent of leaks");
+    let flows = DRIVEN.flows(&leaks, &home).expect("of the same exponent");
+    flows.map(|flow| flow.get::<cubic_meter_per_second>()).sum()
 }
 
 /// Dew point, humidity ratio, enthalpy and density of each state; dew points summed, K.

@@ -21,6 +21,7 @@ pub struct Work {
 pub fn works() -> Vec<Work> {
     vec![
         Work { name: "air leakage of a home, hours", count: air::HOURS, run: air::leakage },
+        Work { name: "enhanced leakage, hours", count: air::HOURS, run: air::enhanced },
         Work { name: "moist air, states", count: air::STATES, run: air::moist },
         Work { name: "loss of a pipe, pipes", count: heat::PIPES, run: heat::pipes },
         Work { name: "warming of skin, people", count: heat::SKINS, run: heat::skins },

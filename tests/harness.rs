@@ -208,6 +208,23 @@ pub(crate) fn reference() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("reference")
 }
 
+/// What a living peer prints, line by line: the script of this name under `peers`.
+#[cfg(feature = "peers")]
+pub(crate) fn peer(script: &str) -> Vec<String> {
+    let python = std::env::var("WINTERSEAM_PYTHON").expect("set by cargo verify");
+    let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("peers").join(script);
+    let answer = std::process::Command::new(python).arg(script).output().expect("Python starts");
+    assert!(answer.status.success(), "{}", String::from_utf8_lossy(&answer.stderr));
+    String::from_utf8(answer.stdout).expect("text").lines().map(str::to_owned).collect()
+}
+
+/// The numbers of a peer's line, as many as are wanted.
+#[cfg(feature = "peers")]
+pub(crate) fn numbers<const N: usize>(line: &str) -> [f64; N] {
+    let cells = line.split(',').map(|cell| cell.parse().expect("a number"));
+    cells.collect::<Vec<_>>().try_into().expect("as many cells")
+}
+
 fn cells(line: &str) -> Vec<String> {
     line.split(',').map(|cell| cell.trim().to_owned()).collect()
 }

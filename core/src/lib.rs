@@ -32,6 +32,7 @@ pub mod air;
 pub mod ducts;
 pub mod freeze;
 pub mod hot_water;
+pub mod moisture;
 
 // Decisions.
 pub mod balance;

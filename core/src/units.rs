@@ -14,10 +14,12 @@
 //! conducted(loss, outdoors); // an absolute temperature: refused by the compiler
 //! ```
 
+use std::ops::Div;
 use uom::si::f64::{
-    MassDensity, Power, SpecificHeatCapacity, TemperatureInterval, ThermalConductance,
-    ThermodynamicTemperature, VolumeRate,
+    HeatFluxDensity, MassDensity, Power, SpecificHeatCapacity, TemperatureInterval,
+    ThermalConductance, ThermodynamicTemperature, VolumeRate,
 };
+use uom::si::heat_flux_density::watt_per_square_meter;
 use uom::si::{temperature_interval, thermodynamic_temperature};
 
 /// One international-table Btu in joules (exact definition, from memory).
@@ -63,6 +65,15 @@ pub mod linear_power_density {
 
         @watt_per_foot: 1.0 / 0.3048; "W/ft", "watt per foot", "watts per foot";
     }
+}
+
+/// Thermal insulance, the R-value of a layer, which `uom` knows without a name.
+pub type Insulance = <TemperatureInterval as Div<HeatFluxDensity>>::Output;
+
+/// An insulance from m²·K/W.
+#[must_use]
+pub fn insulance(m2_k_w: f64) -> Insulance {
+    kelvins(m2_k_w) / HeatFluxDensity::new::<watt_per_square_meter>(1.0)
 }
 
 /// How much warmer `a` is than `b`; negative when it is colder.

@@ -16,7 +16,7 @@ use winterseam::physics::gap;
 use winterseam::units::kelvins;
 use winterseam::units::volume_rate::cfm;
 
-const BY_CLASS: [Shelter; 5] = [
+pub(super) const BY_CLASS: [Shelter; 5] = [
     Shelter::OpenGround,
     Shelter::LoneHome,
     Shelter::HomesAcrossRoad,
@@ -95,6 +95,9 @@ fn leaks(row: &Row) -> VolumeRate {
 
 fn home_of(row: &Row) -> Coefficients {
     let class: usize = row.text("shelter_class").parse().unwrap();
-    let storeys = Storeys::from_count(row.text("storeys").parse().unwrap()).unwrap();
-    Coefficients::of(BY_CLASS[class - 1], storeys)
+    Coefficients::of(BY_CLASS[class - 1], storeys_of(row))
+}
+
+pub(super) fn storeys_of(row: &Row) -> Storeys {
+    Storeys::from_count(row.text("storeys").parse().unwrap()).unwrap()
 }

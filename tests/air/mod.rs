@@ -1,11 +1,16 @@
 //! Leaks, fresh air, the bag.
 
 mod bag_test;
+mod combustion;
 mod crack_flow_1987;
 mod handbook_2021_ch16;
 mod handbook_2021_ch17;
+mod handbook_2021_enhanced;
 mod invariants;
 mod iso_5167;
+#[cfg(feature = "peers")]
+mod scipy_brentq;
+mod whole_home;
 
 use uom::si::f64::{Length, MassDensity};
 use uom::si::{

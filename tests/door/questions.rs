@@ -96,15 +96,16 @@ fn what_is_not_built_yet_says_so() {
     for name in &later {
         assert_eq!(wrong(&format!(r#"{{"ask": "{name}"}}"#)), ["ask not_yet"]);
     }
-    let enhanced = r#"{"ask": "infiltration", "model": "enhanced", "leakage_area_m2": 0.05,
-        "indoor_c": 20, "outdoor_c": -5, "wind_m_s": 3, "shelter_class": 4, "storeys": 1}"#;
-    assert_eq!(wrong(enhanced), ["model not_yet"]);
-    assert_eq!(wrong(&enhanced.replace("\"storeys\"", "\"stories\"")).len(), 2);
 }
 
 #[test]
 fn fields_of_a_question_that_do_not_go_together_are_refused() {
     assert_eq!(wrong(r#"{"ask": "climate"}"#), ["zip missing"]);
+    let enhanced = r#"{"ask": "infiltration", "model": "enhanced", "leakage_area_m2": 0.05,
+        "indoor_c": 20, "outdoor_c": -5, "wind_m_s": 3, "shelter_class": 4, "storeys": 1}"#;
+    assert_eq!(wrong(enhanced), ["flue missing", "foundation missing"]);
+    let basic = enhanced.replace("enhanced", "basic").replace('}', r#", "flue": true}"#);
+    assert_eq!(wrong(&basic), ["flue contradicts"]);
     let both = r#"{"ask": "climate", "zip": "59801", "station": "727730"}"#;
     assert_eq!(wrong(both), ["station contradicts"]);
     assert_eq!(wrong(r#"{"ask": "climate", "zip": "00000"}"#), ["zip no_such_place"]);
@@ -112,6 +113,26 @@ fn fields_of_a_question_that_do_not_go_together_are_refused() {
     let steam = r#"{"ask": "moist_air", "dry_bulb_c": 150, "relative_humidity": 1,
         "pressure_pa": 101325}"#;
     assert_eq!(wrong(steam), ["relative_humidity contradicts"]);
+}
+
+#[test]
+fn a_ceiling_leak_is_refused_by_name_and_without_a_difference_carries_nothing() {
+    let leak = r#"{"ask": "ceiling_leak", "leakage_area_m2": 0.002, "height_m": 1.25,
+        "indoor_c": 20, "indoor_rh": 0.5, "outdoor_c": 20, "r_inside_m2_k_w": 2,
+        "r_outside_m2_k_w": 0.05, "altitude_m": 1500}"#;
+    let still = asked(leak).unwrap();
+    assert_eq!(still["vapour_g_h"], 0.0);
+    assert_eq!(still["condensable_g_h"], 0.0);
+    for (right, bad, path) in [
+        ("\"indoor_rh\": 0.5", "\"indoor_rh\": 1.01", "indoor_rh"),
+        ("\"indoor_rh\": 0.5", "\"indoor_rh\": -0.01", "indoor_rh"),
+        ("1500", "4001", "altitude_m"),
+        ("1500", "-101", "altitude_m"),
+    ] {
+        assert_eq!(wrong(&leak.replace(right, bad)), [format!("{path} out_of_range")]);
+    }
+    let bare = leak.replace("_k_w\": 2", "_k_w\": 0").replace("0.05", "0");
+    assert_eq!(wrong(&bare), ["r_outside_m2_k_w contradicts"]);
 }
 
 #[test]

@@ -1,8 +1,7 @@
 //! `PsychroLib` asked live: the same equations from other hands, on many points.
 
 use super::moist_air;
-use crate::harness::Tally;
-use std::process::Command;
+use crate::harness::{Tally, numbers, peer};
 use uom::si::{
     available_energy::joule_per_kilogram, mass_density::kilogram_per_cubic_meter, pressure::pascal,
     ratio::ratio, thermodynamic_temperature::degree_celsius,
@@ -20,31 +19,17 @@ const POINTS: usize = 500;
 
 #[test]
 fn moist_air_is_that_of_psychrolib() {
-    let text = ask_psychrolib();
     let mut tally = Tally::default();
-    let rows = text.lines().map(numbers).collect::<Vec<_>>();
+    let rows = peer("moist_air.py");
     assert!(rows.len() >= POINTS, "only {} points", rows.len());
-    for row in rows {
-        compare(row, &mut tally);
+    for row in &rows {
+        compare(numbers(row), &mut tally);
     }
     tally.report("moisture/psychrolib-live");
 }
 
-fn ask_psychrolib() -> String {
-    let python = std::env::var("WINTERSEAM_PYTHON").expect("set by cargo verify");
-    let script = concat!(env!("CARGO_MANIFEST_DIR"), "/peers/moist_air.py");
-    let answer = Command::new(python).arg(script).output().expect("Python starts");
-    assert!(answer.status.success(), "{}", String::from_utf8_lossy(&answer.stderr));
-    String::from_utf8(answer.stdout).expect("text")
-}
-
 /// Temperature, humidity, pressure; then saturation pressure, humidity ratio, dew point, enthalpy,
 /// density.
-fn numbers(line: &str) -> [f64; 8] {
-    let cells = line.split(',').map(|cell| cell.parse().expect("a number"));
-    cells.collect::<Vec<_>>().try_into().expect("eight cells")
-}
-
 fn compare(row: [f64; 8], tally: &mut Tally) {
     let [t, share, p, saturation, humidity, dew, enthalpy, density] = row;
     let air = moist_air(t, share, p);

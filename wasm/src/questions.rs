@@ -9,8 +9,9 @@ use winterseam::wire::ask_for;
 #[wasm_bindgen(typescript_custom_section)]
 const TYPES: &str = r#"import type {
   BagFlowAnswer, BagFlowQuestion, BurnTimeAnswer, BurnTimeQuestion, CableYearAnswer,
-  CableYearQuestion, ClimateAnswer, ClimateQuestion, GapAnswer, GapQuestion, InfiltrationAnswer,
-  InfiltrationQuestion, MainsWaterAnswer, MainsWaterQuestion, MoistAirAnswer, MoistAirQuestion, Phrase, VentilationNeedAnswer,
+  CableYearQuestion, CeilingLeakAnswer, CeilingLeakQuestion, ClimateAnswer, ClimateQuestion,
+  GapAnswer, GapQuestion, InfiltrationAnswer, InfiltrationQuestion, MainsWaterAnswer,
+  MainsWaterQuestion, MoistAirAnswer, MoistAirQuestion, Phrase, VentilationNeedAnswer,
   VentilationNeedQuestion, WorthAnswer, WorthQuestion,
 } from "../src/wire.js";
 "#;
@@ -42,7 +43,7 @@ questions! {
     ask_bag_flow "bag_flow" "BagFlowQuestion" "BagFlowAnswer"
     ask_burn_time "burn_time" "BurnTimeQuestion" "BurnTimeAnswer"
     ask_cable_year "cable_year" "CableYearQuestion" "CableYearAnswer"
-    ask_ceiling_leak "ceiling_leak" "unknown" "never"
+    ask_ceiling_leak "ceiling_leak" "CeilingLeakQuestion" "CeilingLeakAnswer"
     ask_climate "climate" "ClimateQuestion" "ClimateAnswer"
     ask_duct_delivery "duct_delivery" "unknown" "never"
     ask_freeze_time "freeze_time" "unknown" "never"

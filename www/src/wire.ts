@@ -92,6 +92,31 @@ export interface CableYearQuestion {
   w_m: number;
 }
 
+export interface CeilingLeakAnswer {
+  condensable_g_h: number;
+  surface_c: number;
+  vapour_g_h: number;
+}
+
+export interface CeilingLeakQuestion {
+  /** Above the sea; 0 if absent. -100 to 4000 m. */
+  altitude_m?: number | null;
+  /** Above the level of equal pressures. 0 to 30 m. */
+  height_m: number;
+  /** Indoor air. -80 to 80 °C. */
+  indoor_c: number;
+  /** A share, not per cent. 0 to 1. */
+  indoor_rh: number;
+  /** At 4 Pa. 0 to 10 m². */
+  leakage_area_m2: number;
+  /** Outdoor air. -80 to 80 °C. */
+  outdoor_c: number;
+  /** From the room to the underside of the roof. 0 to 50 m²·K/W. */
+  r_inside_m2_k_w: number;
+  /** From there to the open air. 0 to 50 m²·K/W. */
+  r_outside_m2_k_w: number;
+}
+
 export interface ClimateAnswer {
   cdd65_f_day: number;
   distance_km: number | null;
@@ -174,6 +199,8 @@ export interface GapQuestion {
 
 export interface InfiltrationAnswer {
   flow_m3_s: number;
+  stack_m3_s: number | null;
+  wind_m3_s: number | null;
 }
 
 export interface InfiltrationQuestion {
@@ -425,6 +452,8 @@ export interface Request {
     shelter?: "open_ground" | "lone_home" | "homes_across_road" | "neighbours_apart" | "neighbours_close" | null;
     /** Who owns home and lot. */
     tenure?: "owns_home_and_lot" | "owns_home_rents_lot" | "rents_home" | null;
+    /** Windows wet inside on cold mornings. */
+    wet_windows?: "often" | "sometimes" | "never" | null;
     /** Width of the whole home. 7 to 60 ft. */
     width_ft?: number | null;
     /** Year on the data plate. 1930 to 2099. */

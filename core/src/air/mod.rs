@@ -1,5 +1,10 @@
 //! Air that a home lets through, and the fresh air it needs.
 
+pub mod combustion;
+pub mod driven;
+pub mod enhanced;
+pub mod fans;
 pub mod infiltration;
+pub mod power_law;
 pub mod usual;
 pub mod ventilation;

@@ -47,7 +47,7 @@ pub(super) fn heated_below(home: &Home) -> ThermodynamicTemperature {
     fahrenheit(HEATED_BELOW_F).min(setpoint(home))
 }
 
-fn indoor_air(home: &Home, weather: &Weather<'_>) -> Option<Air> {
+pub(super) fn indoor_air(home: &Home, weather: &Weather<'_>) -> Option<Air> {
     Air::dry(setpoint(home), standard_pressure(weather.place.station.elevation)?)
 }
 
@@ -72,15 +72,21 @@ fn heat_of_a_square_metre(home: &Home, weather: &Weather<'_>, air: &Air) -> Ener
     by_the_model * home.building.infiltration_factor.unwrap_or(Ratio::new::<ratio>(1.0))
 }
 
+/// What lies behind a gap, as seen or as is usual at its place.
+#[must_use]
+pub fn leads_to(gap: &Gap) -> LeadsTo {
+    gap.leads_to.unwrap_or(usual(gap.place).leads_to)
+}
+
 /// Leakage area of a gap as the whole home feels it: what is open of it, in series with the skin
 /// behind it.
-fn leakage(gap: &Gap, air: &Air) -> Area {
+pub(super) fn leakage(gap: &Gap, air: &Air) -> Area {
     let usual = usual(gap.place);
     let depth = gap.depth.unwrap_or(usual.depth);
     let slit = Slit::new(gap.length, gap.width, depth, gap.bends.unwrap_or(usual.bends));
     let whole = slit.map_or(Area::default(), |slit| leakage_area(&slit, air));
     let alone = whole * gap.open;
-    match gap.leads_to.unwrap_or(usual.leads_to) {
+    match leads_to(gap) {
         LeadsTo::Outdoors => alone,
         LeadsTo::RoomOrReturn => Area::default(),
         LeadsTo::Belly | LeadsTo::RoofCavity | LeadsTo::ClosetWithOutsideAir | LeadsTo::Wall => {

@@ -1,17 +1,23 @@
 //! The year of a home: the only place that joins models.
 //!
 //! Counted are air through the gaps that were measured, heated again by the furnace; the heat cable;
-//! and hot water. A saving is never computed here: it is one year less another.
+//! and hot water. Beside them stands the water that gaps bring into the roof. A saving is never
+//! computed here: it is one year less another.
 
 mod cable;
 mod fuel;
 mod gaps;
 mod hot_water;
 mod inputs;
+mod roof;
+mod windows;
 
 pub use fuel::{heat_content, heater_fuel};
+pub use gaps::leads_to;
 pub use hot_water::settles;
 pub use inputs::{Inputs, cable_inputs, gap_inputs, heater_inputs, use_inputs};
+pub use roof::wet_roof;
+pub use windows::wet_window_humidity;
 
 use crate::climate::{Place, Year};
 use crate::home::Home;

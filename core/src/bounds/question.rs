@@ -96,6 +96,26 @@ pub const DRY_BULB: Bounds = Bounds::new(
     "the range of the handbook's saturation formula",
 );
 
+/// Above the level at which the pressures indoors and outdoors are the same.
+pub const ABOVE_NEUTRAL: Bounds = Bounds::new(
+    "height_above_neutral",
+    "m",
+    (0.0, 30.0),
+    "below that level air comes in; higher is no home",
+);
+
+/// R-value of a layer.
+pub const INSULANCE: Bounds =
+    Bounds::new("insulance", "m²·K/W", (0.0, 50.0), "zero is bare; more is no wall");
+
+/// Height above the sea.
+pub const ALTITUDE: Bounds = Bounds::new(
+    "altitude",
+    "m",
+    (-100.0, 4000.0),
+    "from the lowest valley to above the highest town of the United States",
+);
+
 /// Dollars spent once.
 pub const COST: Bounds =
     Bounds::new("cost", "$", (0.0, 10_000_000.0), "more than a home costs, many times over");
@@ -173,6 +193,9 @@ pub const ALL: &[&Bounds] = &[
     &STOREYS,
     &RELATIVE_HUMIDITY,
     &DRY_BULB,
+    &ABOVE_NEUTRAL,
+    &INSULANCE,
+    &ALTITUDE,
     &COST,
     &SAVING,
     &LIFE,

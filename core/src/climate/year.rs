@@ -1,5 +1,6 @@
 //! The hours of a year, as every model reads them.
 
+use super::curve;
 use super::series;
 use super::{Normals, Sequence, Station};
 use crate::units::{celsius, in_celsius};
@@ -104,6 +105,12 @@ impl Year {
     /// All hours, from midnight of 1 January.
     pub fn hours(&self) -> impl Iterator<Item = Hour> {
         (0..Self::HOURS).map_while(|index| self.hour(index))
+    }
+
+    /// All hours with their month, January 0.
+    pub fn hours_by_month(&self) -> impl Iterator<Item = (usize, Hour)> {
+        let months = curve::months();
+        self.hours().enumerate().map(move |(index, hour)| (months[index / 24], hour))
     }
 
     /// How many hours are colder than this.

@@ -30,6 +30,8 @@ pub struct Building {
     pub cooling: Option<Cooling>,
     /// What lies on the ground below it.
     pub ground_below: Option<GroundBelow>,
+    /// How often the windows are wet inside on cold mornings.
+    pub wet_windows: Option<WetWindows>,
     /// Who owns home and lot.
     pub tenure: Option<Tenure>,
 }
@@ -107,6 +109,17 @@ pub enum GroundBelow {
     Bare,
     /// A plastic sheet over nearly all of it, and dry.
     Covered,
+}
+
+/// How often the windows are wet inside on cold mornings.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum WetWindows {
+    /// On most cold mornings.
+    Often,
+    /// On some.
+    Sometimes,
+    /// On none.
+    Never,
 }
 
 /// Who owns home and lot.

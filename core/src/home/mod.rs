@@ -13,7 +13,7 @@ pub use appliance::{
     AirOpenings, Filter, FilterLook, Fuel, FuelPrice, HeaterKind, HeaterPlace, Heating, PriceUnit,
     Relief, Turn, WaterHeater,
 };
-pub use building::{Building, Cooling, GroundBelow, Sections, Shelter, Tenure};
+pub use building::{Building, Cooling, GroundBelow, Sections, Shelter, Tenure, WetWindows};
 pub use cable::{CableControl, CableSigns, HeatCable, Season};
 pub use gap::{Gap, GapPlace, LeadsTo};
 pub use people::{Alarm, FirstLook, People};

@@ -2,7 +2,7 @@
 
 use super::{
     AirOpenings, Alarm, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace, GroundBelow,
-    HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure,
+    HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure, WetWindows,
 };
 
 /// A choice that has a word in requests and answers.
@@ -51,6 +51,7 @@ spoken! {
     }
     Cooling { "none" = None, "evaporative" = Evaporative, "air_conditioner" = AirConditioner }
     GroundBelow { "bare" = Bare, "covered" = Covered }
+    WetWindows { "often" = Often, "sometimes" = Sometimes, "never" = Never }
     Tenure {
         "owns_home_and_lot" = OwnsHomeAndLot,
         "owns_home_rents_lot" = OwnsHomeRentsLot,

@@ -9,6 +9,9 @@ use uom::si::{
     ratio::ratio,
 };
 
+/// Molar mass of water over that of dry air; [`HANDBOOK_CH1`](crate::sources::moisture::HANDBOOK_CH1).
+const MOLAR_MASSES: f64 = 0.621_945;
+
 /// Share of the saturation pressure that the vapour in the air has.
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
 pub struct RelativeHumidity(f64);
@@ -48,6 +51,51 @@ impl MoistAir {
         let vapour = humidity.0 * saturation;
         let room_for_air = pressure.get::<pascal>().is_finite() && vapour < pressure;
         room_for_air.then_some(Self { dry_bulb, pressure, saturation, vapour })
+    }
+
+    /// Air with this much vapour in it, or as much of it as the air can hold; `None` outside
+    /// [`SATURATION_CELSIUS`](super::saturation::SATURATION_CELSIUS), when the vapour alone would
+    /// fill the pressure, or for a vapour pressure below zero.
+    #[must_use]
+    pub fn with_vapour(
+        dry_bulb: ThermodynamicTemperature,
+        vapour: Pressure,
+        pressure: Pressure,
+    ) -> Option<Self> {
+        let saturation = saturation_pressure(dry_bulb)?;
+        let vapour = if vapour > saturation { saturation } else { vapour };
+        let sound = vapour >= Pressure::default() && pressure.get::<pascal>().is_finite();
+        (sound && vapour < pressure).then_some(Self { dry_bulb, pressure, saturation, vapour })
+    }
+
+    /// Air that holds as much vapour as it can; `None` as for [`MoistAir::new`].
+    #[must_use]
+    pub fn saturated(dry_bulb: ThermodynamicTemperature, pressure: Pressure) -> Option<Self> {
+        Self::new(dry_bulb, RelativeHumidity(1.0), pressure)
+    }
+
+    /// Its temperature.
+    #[must_use]
+    pub fn dry_bulb(&self) -> ThermodynamicTemperature {
+        self.dry_bulb
+    }
+
+    /// Pressure of air and vapour together.
+    #[must_use]
+    pub fn pressure(&self) -> Pressure {
+        self.pressure
+    }
+
+    /// Share of the saturation pressure that its vapour has.
+    #[must_use]
+    pub fn relative_humidity(&self) -> Ratio {
+        self.vapour / self.saturation
+    }
+
+    /// How much dry air a cubic metre of it holds, vapour left out.
+    #[must_use]
+    pub fn dry_air_density(&self) -> MassDensity {
+        self.density() / (Ratio::new::<ratio>(1.0) + self.humidity_ratio())
     }
 
     /// Vapour pressure that this air would have if it were saturated.
@@ -109,7 +157,7 @@ impl MoistAir {
     /// ```
     #[must_use]
     pub fn humidity_ratio(&self) -> Ratio {
-        0.621_945 * self.vapour / (self.pressure - self.vapour)
+        MOLAR_MASSES * self.vapour / (self.pressure - self.vapour)
     }
 
     /// Heat content for each kilogram of dry air; zero for dry air at 0 °C.
@@ -206,6 +254,47 @@ impl MoistAir {
     }
 }
 
+/// Pressure of the vapour in air of a known humidity ratio.
+///
+/// # Equation
+///
+/// pᵥ = p · W / (0.621945 + W): [`MoistAir::humidity_ratio`] turned round.
+///
+/// # Symbols
+///
+/// | symbol | meaning             | unit  | in code          |
+/// |--------|---------------------|-------|------------------|
+/// | pᵥ    | vapour pressure     | Pa    | return value     |
+/// | W      | humidity ratio      | kg/kg | `humidity_ratio` |
+/// | p      | pressure of the air | Pa    | `pressure`       |
+///
+/// # Source
+///
+/// [`HANDBOOK_CH1`](crate::sources::moisture::HANDBOOK_CH1)
+///
+/// # Valid for
+///
+/// Ratios from zero.
+///
+/// # Leaves out
+///
+/// What [`MoistAir::humidity_ratio`] leaves out.
+///
+/// # Examples
+///
+/// ```
+/// use uom::si::{f64::{Pressure, Ratio}, pressure::pascal, ratio::ratio};
+/// use winterseam::physics::moist_air::vapour_pressure;
+///
+/// let sea_level = Pressure::new::<pascal>(101_325.0);
+/// let vapour = vapour_pressure(Ratio::new::<ratio>(0.007262), sea_level);
+/// assert!((vapour.get::<pascal>() - 1169.4).abs() < 0.05);
+/// ```
+#[must_use]
+pub fn vapour_pressure(humidity_ratio: Ratio, pressure: Pressure) -> Pressure {
+    pressure * humidity_ratio / (Ratio::new::<ratio>(MOLAR_MASSES) + humidity_ratio)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -236,6 +325,17 @@ mod tests {
         let dry = air(20.0, 0.0, 101_325.0).unwrap();
         assert_eq!(dry.dew_point(), None);
         assert_eq!(dry.humidity_ratio().get::<ratio>().to_bits(), 0);
+    }
+
+    #[test]
+    fn air_takes_no_more_vapour_than_it_can_hold() {
+        let p = Pressure::new::<pascal>;
+        let with = |vapour| MoistAir::with_vapour(celsius(10.0), p(vapour), p(101_325.0));
+        assert_eq!(with(9000.0), air(10.0, 1.0, 101_325.0));
+        assert_eq!(with(9000.0), MoistAir::saturated(celsius(10.0), p(101_325.0)));
+        assert!((with(614.0).unwrap().vapour_pressure() - p(614.0)).abs() < p(1e-9));
+        assert_eq!(with(-1.0), None);
+        assert_eq!(with(f64::NAN), None);
     }
 
     #[test]

@@ -1,4 +1,4 @@
-//! Openings one behind another, and side by side.
+//! Openings one behind another.
 
 use uom::si::area::square_meter;
 use uom::si::f64::Area;
@@ -46,45 +46,6 @@ pub fn in_series(one: Area, other: Area) -> Area {
     let (a, b) = (one.get::<square_meter>(), other.get::<square_meter>());
     // A closed opening, 1/0, closes the pair.
     Area::new::<square_meter>((1.0 / (a * a) + 1.0 / (b * b)).sqrt().recip())
-}
-
-/// The single opening that lets as much air through as all of these side by side.
-///
-/// # Equation
-///
-/// A = Σ Aᵢ
-///
-/// # Symbols
-///
-/// | symbol | meaning      | unit | in code      |
-/// |--------|--------------|------|--------------|
-/// | A      | area of all  | m²   | return value |
-/// | Aᵢ     | each opening | m²   | `areas`      |
-///
-/// # Source
-///
-/// [`HANDBOOK_2021_CH16_ORIFICE`](crate::sources::air::HANDBOOK_2021_CH16_ORIFICE)
-///
-/// # Valid for
-///
-/// Openings under the same pressure.
-///
-/// # Leaves out
-///
-/// That openings at other heights and sides see other pressures: the sum is the upper end.
-///
-/// # Examples
-///
-/// ```
-/// use uom::si::{area::square_centimeter, f64::Area};
-/// use winterseam::physics::openings::in_parallel;
-///
-/// let area = Area::new::<square_centimeter>;
-/// assert!((in_parallel([area(20.0), area(15.0)]) - area(35.0)).abs() < area(1e-9));
-/// ```
-#[must_use]
-pub fn in_parallel(areas: impl IntoIterator<Item = Area>) -> Area {
-    areas.into_iter().sum()
 }
 
 #[cfg(test)]

@@ -10,6 +10,7 @@ mod look_next;
 mod notes;
 mod phrase;
 mod reminders;
+mod roof;
 mod shopping;
 mod shown;
 mod steps;
@@ -80,7 +81,7 @@ pub fn report(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Repo
         .filter(|_| !hidden)
         .map(|weather| uncertainty::ranges(home, weather, &plan))
         .unwrap_or_default();
-    let step = |p: &Proposal| steps::step(home, p, ranges.savings.get(p.repair.id));
+    let step = |p: &Proposal| steps::step(home, p, &ranges);
     let mends: Vec<(&str, Step)> = plan
         .mends
         .iter()

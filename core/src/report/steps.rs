@@ -1,14 +1,14 @@
 //! Steps of a plan in words and figures.
 
 use super::shown::Shown;
-use super::{Phrase, dangers, energy};
+use super::{Phrase, dangers, energy, roof};
 use crate::balance;
 use crate::home::{Fuel, HeaterPlace, Home};
 use crate::money::Dollars;
 use crate::plan::Proposal;
-use crate::repairs::{Changes, Material, Order, Warning, Who};
+use crate::repairs::{Changes, Material, Order, Repair, Warning, Who};
 use crate::sources::Figure;
-use crate::uncertainty::Amount;
+use crate::uncertainty::Ranges;
 use uom::si::f64::Energy;
 
 /// One step, with all that a person needs to take it.
@@ -38,11 +38,12 @@ pub struct Step {
     pub materials: Vec<Material>,
 }
 
-pub(super) fn step(home: &Home, proposal: &Proposal, saved: Option<&Amount>) -> Step {
+pub(super) fn step(home: &Home, proposal: &Proposal, ranges: &Ranges) -> Step {
     let repair = proposal.repair;
     let before = &proposal.before;
     // What keeps people safe may take more than before: then there is no saving to tell of.
-    let saved = saved.filter(|amount| amount.energy.best >= Energy::default());
+    let saved =
+        ranges.savings.get(repair.id).filter(|amount| amount.energy.best >= Energy::default());
     let cost = repair.cost(before);
     let dollars = saved.and_then(|amount| amount.dollars.as_ref());
     let fuel = match repair.changes {
@@ -53,7 +54,7 @@ pub(super) fn step(home: &Home, proposal: &Proposal, saved: Option<&Amount>) -> 
     Step {
         id: repair.id,
         text: Phrase::new(format!("step.{}.do", repair.id)),
-        why: Phrase::new(format!("step.{}.why", repair.id)),
+        why: why(before, repair, ranges),
         when: when((repair.order)(before)),
         who: (repair.who)(before),
         payback: saved.map(|_| payback(&cost, dollars)),
@@ -71,6 +72,16 @@ fn fuel_of_hot_water(home: &Home) -> Option<Fuel> {
     let heater = balance::heater_fuel(home);
     let in_room = home.water_heater.place == Some(HeaterPlace::Room);
     heater.filter(|_| !in_room || heater == home.heating.fuel)
+}
+
+fn why(before: &Home, repair: &Repair, ranges: &Ranges) -> Phrase {
+    let why = Phrase::new(format!("step.{}.why", repair.id));
+    match (&ranges.roof, repair.changes) {
+        (Some(water), Changes::Gaps(place)) if roof::is_below(before, place) => {
+            roof::why(why, water)
+        }
+        _ => why,
+    }
 }
 
 fn when(order: Order) -> Phrase {

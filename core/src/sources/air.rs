@@ -18,6 +18,112 @@ pub const HANDBOOK_2021_CH16_ORIFICE: Source = Source {
     obtained: Obtained::Read,
 };
 
+/// How flow, leakage area and exponent of a whole home hang together.
+pub const HANDBOOK_2021_CH16_LEAKAGE: Source = Source {
+    key: "handbook-2021-ch16-leakage",
+    cite: "ASHRAE Handbook: Fundamentals, 2021 (SI)",
+    place: "ch. 16, eq. 40 to 46",
+    obtained: Obtained::Read,
+};
+
+/// The enhanced model of air leakage.
+pub const HANDBOOK_2021_CH16_ENHANCED: Source = Source {
+    key: "handbook-2021-ch16-enhanced",
+    cite: "ASHRAE Handbook: Fundamentals, 2021 (SI)",
+    place: "ch. 16, eq. 47, 49 and 50, tables 7 to 9",
+    obtained: Obtained::Read,
+};
+
+/// How leaks and fans add up, in one chapter.
+pub const HANDBOOK_2021_CH16_FANS: Source = Source {
+    key: "handbook-2021-ch16-fans",
+    cite: "ASHRAE Handbook: Fundamentals, 2021 (SI)",
+    place: "ch. 16, eq. 51",
+    obtained: Obtained::Read,
+};
+
+/// How leaks and fans add up, in the other.
+pub const HANDBOOK_2021_CH17_FANS: Source = Source {
+    key: "handbook-2021-ch17-fans",
+    cite: "ASHRAE Handbook: Fundamentals, 2021 (SI)",
+    place: "ch. 17, eq. 14",
+    obtained: Obtained::Read,
+};
+
+/// Leakage for each square metre of envelope, from tight to very leaky.
+pub const HANDBOOK_2021_CH17_UNIT_LEAKAGE: Source = Source {
+    key: "handbook-2021-ch17-unit-leakage",
+    cite: "ASHRAE Handbook: Fundamentals, 2021 (SI)",
+    place: "ch. 17, tables 3 and 4; the classes by year are judgement",
+    obtained: Obtained::Read,
+};
+
+/// How a test with a blower is brought to standard air.
+pub const FAN_TEST_STANDARD: Source = Source {
+    key: "astm-e779",
+    cite: "ASTM E779: Determining air leakage rate by fan pressurization",
+    place: "density of the flow; density and viscosity of the coefficient",
+    obtained: Obtained::FromMemory,
+};
+
+/// What leaks count for against the need of fresh air.
+pub const INFILTRATION_CREDIT: Source = Source {
+    key: "infiltration-credit-2013",
+    cite: "Standard work specification of a national laboratory on the infiltration credit of \
+           ASHRAE 62.2-2013",
+    place: "0.052 times weather factor, storeys and flow at 50 Pa; subtracted in full",
+    obtained: Obtained::Read,
+};
+
+/// Openings that bring air to a burner.
+pub const COMBUSTION_OPENINGS: Source = Source {
+    key: "fuel-gas-code-openings",
+    cite: "Mechanical and fuel gas codes as a public code site and appliance manuals print them",
+    place: "air from outdoors and from indoors; free area for each opening",
+    obtained: Obtained::Quoted,
+};
+
+/// Room that a burner needs where its air comes from indoors.
+pub const COMBUSTION_VOLUME: Source = Source {
+    key: "furnace-manual-known-air-changes",
+    cite: "Installation manual of a condensing furnace",
+    place: "table of volumes by known air changes; 21 and 15 computed from it",
+    obtained: Obtained::Read,
+};
+
+/// Air that a burner takes.
+pub const COMBUSTION_DEMAND: Source = Source {
+    key: "handbook-2021-ch17-combustion",
+    cite: "ASHRAE Handbook: Fundamentals, 2021 (SI)",
+    place: "ch. 17, combustion air: 0.4 L/(s kW), twice that with natural draft",
+    obtained: Obtained::Read,
+};
+
+/// Leakage areas of single parts of a home.
+pub const COMPONENTS: Source = Source {
+    key: "handbook-2001-ch26-components",
+    cite: "ASHRAE Handbook: Fundamentals, 1997 to 2005, effective air leakage areas",
+    place: "rows of parts that this housing has; withdrawn since, a part varies tenfold",
+    obtained: Obtained::FromMemory,
+};
+
+/// The same, where a national laboratory prints the same figures.
+pub const COMPONENTS_QUOTED: Source = Source {
+    key: "multizone-residential-leakage",
+    cite: "National laboratory: miscellaneous residential leakage data for multizone models",
+    place: "doors, frames, joints, vents; typical and tight",
+    obtained: Obtained::Quoted,
+};
+
+/// Air changes measured in manufactured homes.
+pub const FIELD_1990: Source = Source {
+    key: "ek-1990-double-wides",
+    cite: "Ek and others, 1990: 93 double-wides of the Pacific Northwest, in ASHRAE Handbook: \
+           Fundamentals, 2021, ch. 16",
+    place: "mean 0.50 air changes an hour, 0.26 to 1.09",
+    obtained: Obtained::Quoted,
+};
+
 /// The fresh air that a whole home needs.
 pub const HANDBOOK_2021_CH17: Source = Source {
     key: "handbook-2021-ch17",

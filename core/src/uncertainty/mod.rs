@@ -3,6 +3,8 @@
 
 mod draw;
 mod range;
+mod roof;
 
 pub use draw::{Draw, draw};
 pub use range::{Amount, Ranges, ranges};
+pub use roof::{RoofWater, roof_water};

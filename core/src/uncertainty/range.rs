@@ -1,7 +1,7 @@
 //! Ranges of a plan and of the uses of a year, from the draws of a home.
 
 use super::draw::SOURCES;
-use super::{Draw, draw};
+use super::{Draw, RoofWater, draw, roof_water};
 use crate::balance::{self, Assessment, UseKey, Weather};
 use crate::home::Home;
 use crate::money::Dollars;
@@ -9,7 +9,7 @@ use crate::plan::{Plan, Proposal, Saving};
 use crate::repairs::Changes;
 use crate::sources::{Figure, Source};
 use std::collections::BTreeMap;
-use uom::si::f64::{Energy, Time};
+use uom::si::f64::{Energy, Ratio, Time};
 
 /// An amount of energy and what it costs.
 #[derive(Debug, Clone)]
@@ -27,6 +27,10 @@ pub struct Ranges {
     pub uses: BTreeMap<UseKey, Amount>,
     /// Time in which the pipe with a heat cable may freeze, at best guess.
     pub freeze_risk: Option<Time>,
+    /// Water that gaps can bring into the roof, where one is known to lead there.
+    pub roof: Option<RoofWater>,
+    /// Humidity from which on a window gets wet, where windows are said to be.
+    pub wet_windows: Option<Figure<Ratio>>,
     /// What each repair of the plan saves in a year, by its name.
     pub savings: BTreeMap<&'static str, Amount>,
 }
@@ -37,7 +41,13 @@ pub fn ranges(home: &Home, weather: &Weather<'_>, plan: &Plan) -> Ranges {
     let draws = Draw::ALL.map(|end| draw(home, end));
     let years = draws.clone().map(|home| balance::assess(&home, weather));
     let freeze_risk = years[1].freeze_risk;
-    let mut found = Ranges { uses: uses(home, &years), freeze_risk, ..Ranges::default() };
+    let mut found = Ranges {
+        uses: uses(home, &years),
+        freeze_risk,
+        roof: roof_water(home, weather),
+        wet_windows: balance::wet_window_humidity(home, weather),
+        savings: BTreeMap::new(),
+    };
     let steps: Vec<&Proposal> = plan.proposals().collect();
     let walks = draws.map(|home| savings(home, weather, &steps));
     for (i, step) in steps.iter().enumerate() {

@@ -190,6 +190,7 @@ const INSIDE: Station = {
       questions: [
         measure("bath_fan.bag_emptied_s", "s"),
         choice("bath_fan.ends", "fan_end", ["outdoors", "roof_cavity", "under_home"]),
+        choice("home.wet_windows", "how_often", ["often", "sometimes", "never"]),
       ],
     },
     {

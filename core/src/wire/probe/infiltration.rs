@@ -2,7 +2,9 @@
 
 use super::question::{Answer, Gives, Model, Question};
 use super::refuse;
+use crate::air::enhanced::{self, Foundation, Pressing};
 use crate::air::infiltration::{Coefficients, Storeys, flow};
+use crate::air::power_law::{PowerLaw, Reference};
 use crate::bounds::question as bounds;
 use crate::error::{FieldError, Reason};
 use crate::home::Shelter;
@@ -10,10 +12,10 @@ use crate::home::Spoken;
 use crate::units::{celsius, warmer_by};
 use crate::wire::shape::{Field, Shape};
 use crate::wire::tree::Tree;
-use serde_json::json;
-use uom::si::f64::{Area, Velocity};
+use serde_json::{Value, json};
+use uom::si::f64::{Area, Ratio, TemperatureInterval, Velocity};
 use uom::si::volume_rate::cubic_meter_per_second;
-use uom::si::{area::square_meter, velocity::meter_per_second};
+use uom::si::{area::square_meter, ratio::ratio, velocity::meter_per_second};
 
 /// Fields that only the enhanced model has.
 const ENHANCED: [&str; 3] = ["exponent", "flue", "foundation"];
@@ -32,32 +34,84 @@ pub(super) const QUESTION: Question = Question {
         Field::seen("flue", Shape::Flag, "Enhanced model only."),
         Field::seen("foundation", Shape::Word(&["slab", "crawl_space"]), "Enhanced model only."),
     ]),
-    gives: &[Gives::Number("flow_m3_s")],
+    gives: &[
+        Gives::Number("flow_m3_s"),
+        Gives::NumberOrNull("stack_m3_s"),
+        Gives::NumberOrNull("wind_m3_s"),
+    ],
     model: Model::Plain(answer),
 };
 
 fn answer(fields: &Tree) -> Answer {
-    if fields.get("model").text() == Some("enhanced") {
-        return refuse("model", Reason::NotYet);
+    let enhanced_asked = fields.get("model").text() == Some("enhanced");
+    let wrong = if enhanced_asked { missing(fields) } else { foreign(fields) };
+    let Some(asked) = Asked::of(fields) else { return refuse("", Reason::NotANumber) };
+    match wrong.is_empty() {
+        false => Err(wrong),
+        true if enhanced_asked => enhanced(fields, &asked),
+        true => Ok(basic(&asked)),
     }
-    let foreign = ENHANCED.iter().filter(|key| fields.get(key).is_seen());
-    let foreign: Vec<FieldError> =
-        foreign.map(|key| FieldError::at(*key, Reason::Contradicts { other: "model" })).collect();
-    if foreign.is_empty() { basic(fields) } else { Err(foreign) }
 }
 
-fn basic(fields: &Tree) -> Answer {
-    let class = usize::from(fields.must_count("shelter_class"));
-    let shelter = Shelter::CHOICES.iter().find(|choice| usize::from(choice.class()) == class);
-    let storeys = Storeys::from_count(fields.must_count("storeys"));
-    let (Some(shelter), Some(storeys)) = (shelter, storeys) else {
-        return refuse("", Reason::NotANumber);
+/// What only the enhanced model has.
+fn foreign(fields: &Tree) -> Vec<FieldError> {
+    let seen = ENHANCED.iter().filter(|key| fields.get(key).is_seen());
+    seen.map(|key| FieldError::at(*key, Reason::Contradicts { other: "model" })).collect()
+}
+
+/// What the enhanced model cannot do without.
+fn missing(fields: &Tree) -> Vec<FieldError> {
+    let absent = ENHANCED.iter().filter(|key| **key != "exponent" && !fields.get(key).is_seen());
+    absent.map(|key| FieldError::at(*key, Reason::Missing)).collect()
+}
+
+/// What both models ask for.
+struct Asked {
+    leakage_area: Area,
+    apart: TemperatureInterval,
+    wind: Velocity,
+    shelter: Shelter,
+    storeys: Storeys,
+}
+
+impl Asked {
+    fn of(fields: &Tree) -> Option<Self> {
+        let class = usize::from(fields.must_count("shelter_class"));
+        let of_class = |choice: &&Shelter| usize::from(choice.class()) == class;
+        let indoors = celsius(fields.must("indoor_c"));
+        Some(Self {
+            leakage_area: Area::new::<square_meter>(fields.must("leakage_area_m2")),
+            apart: warmer_by(indoors, celsius(fields.must("outdoor_c"))),
+            wind: Velocity::new::<meter_per_second>(fields.must("wind_m_s")),
+            shelter: *Shelter::CHOICES.iter().find(of_class)?,
+            storeys: Storeys::from_count(fields.must_count("storeys"))?,
+        })
+    }
+}
+
+fn basic(asked: &Asked) -> Value {
+    let home = Coefficients::of(asked.shelter, asked.storeys);
+    let flow = flow(asked.leakage_area, asked.apart, asked.wind, &home);
+    let flow = flow.best.get::<cubic_meter_per_second>();
+    json!({"flow_m3_s": flow, "stack_m3_s": null, "wind_m3_s": null})
+}
+
+fn enhanced(fields: &Tree, asked: &Asked) -> Answer {
+    let exponent = Ratio::new::<ratio>(fields.number_or("exponent", Pressing::EXPONENT));
+    let area = asked.leakage_area;
+    let Some(leaks) = PowerLaw::of_area(area, Reference::FOUR_PASCALS, exponent) else {
+        return refuse("exponent", Reason::NotANumber);
     };
-    let flow = flow(
-        Area::new::<square_meter>(fields.must("leakage_area_m2")),
-        warmer_by(celsius(fields.must("indoor_c")), celsius(fields.must("outdoor_c"))),
-        Velocity::new::<meter_per_second>(fields.must("wind_m_s")),
-        &Coefficients::of(*shelter, storeys),
-    );
-    Ok(json!({"flow_m3_s": flow.best.get::<cubic_meter_per_second>()}))
+    let foundation = match fields.get("foundation").text() {
+        Some("slab") => Foundation::Slab,
+        _ => Foundation::CrawlSpace,
+    };
+    let flue = fields.get("flue").flag() == Some(true);
+    let home = Pressing::of(asked.shelter, asked.storeys, flue, foundation);
+    let air = enhanced::flow(&leaks, asked.apart, asked.wind, &home);
+    Ok(json!({
+        "flow_m3_s": air.flow.best.get::<cubic_meter_per_second>(),
+        "stack_m3_s": air.stack.get::<cubic_meter_per_second>(),
+        "wind_m3_s": air.wind.get::<cubic_meter_per_second>(),
+    }))
 }

@@ -3,7 +3,6 @@
 use super::question::{Model, Question};
 use crate::wire::shape::Shape;
 
-pub(super) const CEILING_LEAK: Question = later("ceiling_leak");
 pub(super) const DUCT_DELIVERY: Question = later("duct_delivery");
 pub(super) const FREEZE_TIME: Question = later("freeze_time");
 pub(super) const PIPE_LOSS: Question = later("pipe_loss");

@@ -6,6 +6,7 @@
 mod bag_flow;
 mod burn_time;
 mod cable_year;
+mod ceiling_leak;
 mod climate;
 mod gap;
 mod infiltration;
@@ -30,7 +31,7 @@ pub const QUESTIONS: [Question; 15] = [
     bag_flow::QUESTION,
     burn_time::QUESTION,
     cable_year::QUESTION,
-    later::CEILING_LEAK,
+    ceiling_leak::QUESTION,
     climate::QUESTION,
     later::DUCT_DELIVERY,
     later::FREEZE_TIME,

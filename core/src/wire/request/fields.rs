@@ -4,7 +4,7 @@ use crate::bounds::walk;
 use crate::home::Spoken;
 use crate::home::{
     AirOpenings, Alarm, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace, GroundBelow,
-    HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure,
+    HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure, WetWindows,
 };
 use crate::wire::shape::{Field, Shape};
 
@@ -53,6 +53,7 @@ const HOME: &[Field] = &[
     Field::seen("indoors_f", Number(&walk::INDOORS), "What the thermometer indoors shows today."),
     Field::seen("cooling", Word(Cooling::WORDS), "How it is cooled."),
     Field::seen("ground_below", Word(GroundBelow::WORDS), "What lies on the ground below it."),
+    Field::seen("wet_windows", Word(WetWindows::WORDS), "Windows wet inside on cold mornings."),
     Field::seen("tenure", Word(Tenure::WORDS), "Who owns home and lot."),
 ];
 

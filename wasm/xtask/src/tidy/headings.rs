@@ -11,11 +11,12 @@ use anyhow::{Context as _, Result};
 use syn::visit::{self, Visit};
 use syn::{Attribute, BinOp, Expr, ImplItemFn, ItemFn, Lit, Meta, Signature, Visibility};
 
-const FOLDERS: [&str; 7] = [
+const FOLDERS: [&str; 8] = [
     "core/src/air/",
     "core/src/hot_water/",
     "core/src/freeze/",
     "core/src/ducts/",
+    "core/src/moisture/",
     "core/src/physics/",
     "core/src/climate/",
     "core/src/money",
