@@ -10,9 +10,9 @@ use winterseam::wire::ask_for;
 const TYPES: &str = r#"import type {
   BagFlowAnswer, BagFlowQuestion, BurnTimeAnswer, BurnTimeQuestion, CableYearAnswer,
   CableYearQuestion, CeilingLeakAnswer, CeilingLeakQuestion, ClimateAnswer, ClimateQuestion,
-  GapAnswer, GapQuestion, InfiltrationAnswer, InfiltrationQuestion, MoistAirAnswer,
-  MoistAirQuestion, Phrase, VentilationNeedAnswer, VentilationNeedQuestion, WorthAnswer,
-  WorthQuestion,
+  GapAnswer, GapQuestion, InfiltrationAnswer, InfiltrationQuestion, MainsWaterAnswer,
+  MainsWaterQuestion, MoistAirAnswer, MoistAirQuestion, Phrase, VentilationNeedAnswer,
+  VentilationNeedQuestion, WorthAnswer, WorthQuestion,
 } from "../src/wire.js";
 "#;
 
@@ -49,7 +49,7 @@ questions! {
     ask_freeze_time "freeze_time" "unknown" "never"
     ask_gap "gap" "GapQuestion" "GapAnswer"
     ask_infiltration "infiltration" "InfiltrationQuestion" "InfiltrationAnswer"
-    ask_mains_water "mains_water" "unknown" "never"
+    ask_mains_water "mains_water" "MainsWaterQuestion" "MainsWaterAnswer"
     ask_moist_air "moist_air" "MoistAirQuestion" "MoistAirAnswer"
     ask_pipe_loss "pipe_loss" "unknown" "never"
     ask_ventilation_need "ventilation_need" "VentilationNeedQuestion" "VentilationNeedAnswer"

@@ -28,6 +28,8 @@ export interface Answer {
   sources: SourceNote[];
   /** Dangers, the worst kind first. */
   stops: Stop[];
+  /** The picture of the tap; null without a reading, or while someone has to leave. */
+  tap: Tap | null;
   /** Day of the walk. */
   today: string;
   /** What takes energy, the largest first. */
@@ -58,7 +60,7 @@ export interface BurnTimeAnswer {
 export interface BurnTimeQuestion {
   /** Whose skin it is. */
   person: "adult" | "child" | "older_adult" | "cannot_feel_or_move";
-  /** Water on skin. 0 to 100 °C. */
+  /** Water on skin. 0 to 110 °C. */
   water_c: number;
 }
 
@@ -222,6 +224,19 @@ export interface InfiltrationQuestion {
   storeys: number;
   /** Wind at the station. 0 to 100 m/s. */
   wind_m_s: number;
+}
+
+export interface MainsWaterAnswer {
+  water_c: number;
+}
+
+export interface MainsWaterQuestion {
+  /** Air of the year. -40 to 45 °C. */
+  annual_mean_c: number;
+  /** From 1 to 365. 1 to 365. */
+  day_of_year: number;
+  /** Warmest less coldest monthly mean. 0 to 80 K. */
+  monthly_swing_k: number;
 }
 
 /** Something to buy. */
@@ -483,13 +498,17 @@ export interface Request {
     medical_machine?: boolean | null;
     /** Oxygen in use. */
     oxygen?: boolean | null;
+    /** How many live there. 1 to 20. */
+    residents_count?: number | null;
   } | null;
   /** Day of the walk; there is no clock inside. */
   today: string;
   /** The water heater and its tap. */
   water_heater?: {
+    /** A jacket is round the tank. */
+    jacket?: boolean | null;
     /** What makes the hot water. */
-    kind?: "electric" | "heat_pump" | "sealed_combustion" | "draft_hood" | null;
+    kind?: "electric" | "heat_pump" | "sealed_combustion" | "draft_hood" | "tankless_electric" | "tankless_gas" | null;
     /** A mixing valve sits behind the tank. */
     mixing_valve?: boolean | null;
     /** Openings that bring air to its burner. */
@@ -498,14 +517,27 @@ export interface Request {
     place?: "room" | "closet_inner_door" | "closet_outer_door" | null;
     /** The relief valve and its pipe. */
     relief?: "sound" | "running" | "missing" | "plugged" | null;
+    /** Time until a shower fills a gallon. 5 to 240 s. */
+    shower_gallon_s?: number | null;
+    /** The first feet of the hot pipe wear a sleeve. */
+    sleeve?: boolean | null;
     /** Soot, scorch or melted plastic at the top. */
     soot?: boolean | null;
     /** Steam at the tap, or rumbling. */
     steam_or_rumbling?: boolean | null;
-    /** The hottest reading at a tap. 32 to 212 °F. */
+    /** The hottest reading at a tap, the dial as found. 32 to 230 °F. */
     tap_f?: number | null;
     /** The thermometer showed 32 °F in ice water. */
     thermometer_checked?: boolean | null;
+    /** Each later place of the dial, with its reading. */
+    turns?: ({
+      /** Marks below where the dial was found. -10 to 10. */
+      marks_down: number;
+      /** The hottest reading there. 32 to 230 °F. */
+      tap_f: number;
+    })[] | null;
+    /** Water in the tank, as its label says. 2 to 120 gal. */
+    volume_gal?: number | null;
   } | null;
 }
 
@@ -562,6 +594,40 @@ export interface Stop {
   /** What mends it. */
   mends: Step[];
   /** The warning. */
+  text: Phrase;
+}
+
+/** How soon the water of a tap burns, as points of a picture and rows of a table; and what the coach says. */
+export interface Tap {
+  /** What to do next, in order. */
+  coach: Phrase[];
+  /** Whose times they are. */
+  people: Phrase[];
+  /** The reading, °F. */
+  reading_f: number;
+  /** Water from warm to very hot, the reading among it. */
+  rows: TapRow[];
+  /** Lines across the picture. */
+  ticks: TapTime[];
+}
+
+/** One temperature of the picture. */
+export interface TapRow {
+  /** How far to the right it lies, 0 to 1. */
+  across: number;
+  /** Whether it is the reading. */
+  is_reading: boolean;
+  /** The time of each of the people. */
+  times: TapTime[];
+  /** The water, °F. */
+  water_f: number;
+}
+
+/** One time of the picture. */
+export interface TapTime {
+  /** How high it lies, 0 to 1. */
+  height: number;
+  /** The time in words. */
   text: Phrase;
 }
 

@@ -2,7 +2,7 @@
 //! handbook. Repairs close leaks and leave thermostat and shelter alone, so it is worked out once.
 
 use super::Weather;
-use super::gaps::{indoor_air, setpoint};
+use super::gaps::{heated_below, indoor_air, setpoint};
 use crate::air::driven::Driven;
 use crate::air::enhanced::{Foundation, Pressing, usual_exponent};
 use crate::air::infiltration::{Coefficients, Storeys};
@@ -11,14 +11,12 @@ use crate::climate::Year;
 use crate::home::{Fuel, HeaterKind, HeaterPlace, Home, Shelter};
 use crate::math;
 use crate::properties::air::{Air, heat_capacity};
-use crate::units::{carried, fahrenheit, warmer_by};
+use crate::units::{carried, warmer_by};
 use uom::si::area::square_meter;
 use uom::si::f64::{Area, Energy, Ratio, ThermodynamicTemperature, Time, Velocity, VolumeRate};
 use uom::si::volume_rate::cubic_meter_per_second;
 use uom::si::{ratio::ratio, time::hour, velocity::meter_per_second};
 
-/// Below this outdoor temperature a home is heated: the base of degree days (common practice).
-const HEATED_BELOW_F: f64 = 65.0;
 /// Average error of models of this kind; chapter 16 of the handbook.
 const MODEL_ERROR: f64 = 0.40;
 
@@ -26,6 +24,7 @@ const MODEL_ERROR: f64 = 0.40;
 #[derive(Debug, Clone, Copy, PartialEq)]
 struct Asked {
     room: ThermodynamicTemperature,
+    heated_below: ThermodynamicTemperature,
     shelter: Shelter,
     flue: bool,
     error: f64,
@@ -36,6 +35,7 @@ impl Asked {
         let error = home.building.infiltration_error.map_or(0.0, |error| error.get::<ratio>());
         Self {
             room: setpoint(home),
+            heated_below: heated_below(home),
             shelter: home.building.shelter.unwrap_or(Shelter::NeighboursApart),
             flue: has_flue(home),
             error,
@@ -134,12 +134,11 @@ fn enhanced(year: &Year, asked: &Asked, air: &Air) -> Option<Sums> {
 }
 
 fn sums(year: &Year, asked: &Asked, air: &Air, flows: impl Iterator<Item = VolumeRate>) -> Sums {
-    let heated_below = fahrenheit(HEATED_BELOW_F).min(asked.room);
     let an_hour = Time::new::<hour>(1.0);
     year.hours().zip(flows).fold(Sums::default(), |sums, (now, flow)| {
         let apart = warmer_by(asked.room, now.air);
         let heat = carried(flow, air.density(), heat_capacity(), apart) * an_hour;
-        let heated = if now.air < heated_below { heat } else { Energy::default() };
+        let heated = if now.air < asked.heated_below { heat } else { Energy::default() };
         Sums { heat: sums.heat + heated, air: sums.air + flow.get::<cubic_meter_per_second>() }
     })
 }

@@ -10,6 +10,8 @@ use uom::si::f64::{Area, ThermodynamicTemperature};
 
 /// Thermostat of a home where nobody read it (common practice).
 const USUAL_SETPOINT_F: f64 = 68.0;
+/// Below this outdoor temperature a home is heated: the base of degree days (common practice).
+const HEATED_BELOW_F: f64 = 65.0;
 
 /// What each leak takes: the gaps in their order, then all the others.
 pub(super) fn uses(home: &Home, leaks: &Leaks, air: &AirYear) -> Vec<Use> {
@@ -24,6 +26,11 @@ pub(super) fn uses(home: &Home, leaks: &Leaks, air: &AirYear) -> Vec<Use> {
 
 pub(super) fn setpoint(home: &Home) -> ThermodynamicTemperature {
     home.building.setpoint.unwrap_or(fahrenheit(USUAL_SETPOINT_F))
+}
+
+/// Colder than this outdoors and the furnace runs.
+pub(super) fn heated_below(home: &Home) -> ThermodynamicTemperature {
+    fahrenheit(HEATED_BELOW_F).min(setpoint(home))
 }
 
 pub(super) fn indoor_air(home: &Home, weather: &Weather<'_>) -> Option<Air> {

@@ -1,21 +1,23 @@
 //! The year of a home: the only place that joins models.
 //!
 //! Counted are the air through each gap that was found and through the other leaks of the home,
-//! heated again by the furnace, and the heat cable. Beside them stands the water that gaps bring
-//! into the roof. A saving is never computed here: it is one year less another.
+//! heated again by the furnace; the heat cable; and hot water. Beside them stands the water that
+//! gaps bring into the roof. A saving is never computed here: it is one year less another.
 
 mod air_year;
 mod cable;
 mod fuel;
 mod gaps;
+mod hot_water;
 mod inputs;
 mod roof;
 mod windows;
 
 pub use crate::air::leaks::leads_to;
 pub use air_year::AirYear;
-pub use fuel::heat_content;
-pub use inputs::{Inputs, cable_inputs, gap_inputs, use_inputs};
+pub use fuel::{heat_content, heater_fuel};
+pub use hot_water::settles;
+pub use inputs::{Inputs, cable_inputs, gap_inputs, heater_inputs, use_inputs};
 pub use roof::wet_roof;
 pub use windows::wet_window_humidity;
 
@@ -42,6 +44,13 @@ pub enum UseKey {
     OtherLeaks,
     /// The heat cable.
     HeatCable,
+    /// Hot water that is used.
+    HotWater,
+    /// Keeping tank and pipe hot.
+    HotTank,
+    /// Heat that a tank in a heated room takes off the furnace (less than nothing), or a heat pump
+    /// there lays upon it.
+    TankInRoom,
 }
 
 /// What one use takes in a year.
@@ -99,5 +108,6 @@ fn assess_with(home: &Home, weather: &Weather<'_>, air: Option<AirYear>) -> Asse
         year.uses.push(cable.used);
         year.freeze_risk = Some(cable.freeze_risk);
     }
+    year.uses.extend(hot_water::uses(home, weather));
     year
 }

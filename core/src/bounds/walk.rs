@@ -67,8 +67,32 @@ pub const FILTER_IN_USE: Bounds = Bounds::new(
 );
 
 /// The hottest reading at a tap.
-pub const TAP: Bounds =
-    Bounds::new("tap_temperature", "°F", (32.0, 212.0), "between ice and steam");
+pub const TAP: Bounds = Bounds::new(
+    "tap_temperature",
+    "°F",
+    (32.0, 230.0),
+    "between ice and steam; a tank under pressure gives steam above 212",
+);
+
+/// How far a dial was turned down.
+pub const MARKS: Bounds = Bounds::new(
+    "marks_down",
+    "",
+    (-10.0, 10.0),
+    "a dial has some seven marks; less than zero is up",
+);
+
+/// Water in the tank.
+pub const TANK: Bounds =
+    Bounds::new("tank_volume", "gal", (2.0, 120.0), "from a tank below a sink to the largest");
+
+/// Seconds until the shower has filled a gallon.
+pub const GALLON: Bounds =
+    Bounds::new("shower_gallon", "s", (5.0, 240.0), "quicker than any shower, or a drip");
+
+/// People who live there.
+pub const RESIDENTS: Bounds =
+    Bounds::new("residents", "", (1.0, 20.0), "more than a home of three sections holds");
 
 /// Seconds in which a fan empties a bag.
 pub const BAG: Bounds = Bounds::new(
@@ -169,6 +193,10 @@ pub const ALL: &[&Bounds] = &[
     &PRICE_GALLON,
     &FILTER_IN_USE,
     &TAP,
+    &MARKS,
+    &TANK,
+    &GALLON,
+    &RESIDENTS,
     &BAG,
     &GAP_LENGTH,
     &GAP_WIDTH,

@@ -11,7 +11,7 @@ mod spoken;
 
 pub use appliance::{
     AirOpenings, Filter, FilterLook, Fuel, FuelPrice, HeaterKind, HeaterPlace, Heating, PriceUnit,
-    Relief, WaterHeater,
+    Relief, Turn, WaterHeater,
 };
 pub use building::{
     Building, Cooling, GroundBelow, LeakTest, Sections, Shelter, Tenure, WetWindows,

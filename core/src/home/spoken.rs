@@ -81,6 +81,8 @@ spoken! {
         "heat_pump" = HeatPump,
         "sealed_combustion" = SealedCombustion,
         "draft_hood" = DraftHood,
+        "tankless_electric" = TanklessElectric,
+        "tankless_gas" = TanklessGas,
     }
     HeaterPlace {
         "room" = Room,

@@ -98,7 +98,8 @@ impl<'a> Walk<'a> {
 
     fn serves(&self, repair: &Repair, before: &Assessment, after: &Assessment) -> bool {
         let saved = Saving::between(before, after).energy;
-        let idle = repair.changes != Changes::Safety && saved <= Energy::default();
+        let for_safety = matches!(repair.changes, Changes::Safety | Changes::Tap);
+        let idle = !for_safety && saved <= Energy::default();
         let colder = after.freeze_risk > before.freeze_risk;
         let mends = (repair.order)(&self.home) <= Order::HeatAndPipes;
         mends || !(idle || colder)

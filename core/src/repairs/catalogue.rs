@@ -1,6 +1,6 @@
 //! Every repair there is.
 
-use super::{Repair, alarms, cable, fan, filter, hot_water, openings, seal};
+use super::{Repair, alarms, cable, fan, filter, hot_water, openings, seal, tank};
 
 /// Every repair, in no order of merit.
 pub const ALL: &[&Repair] = &[
@@ -15,6 +15,10 @@ pub const ALL: &[&Repair] = &[
     &filter::NEW_FILTER,
     &hot_water::TURN_DOWN,
     &hot_water::MIXING_VALVE,
+    &hot_water::SET_VALVE,
+    &tank::TANK_JACKET,
+    &tank::PIPE_SLEEVE,
+    &tank::SHOWER_HEAD,
     &seal::COOLER_COVER,
     &seal::DOOR_SWEEP,
     &seal::DOOR_STRIP,

@@ -78,7 +78,10 @@ const PRICES: &[(&str, Unit, (f64, f64))] = &[
     ("mixing_valve", Unit::Piece, (60.0, 150.0)),
     ("outlet_gasket", Unit::Piece, (0.3, 0.6)),
     ("patch_board", Unit::Piece, (5.0, 15.0)),
+    ("pipe_sleeve_6ft", Unit::Piece, (3.0, 8.0)),
+    ("shower_head", Unit::Piece, (10.0, 30.0)),
     ("smoke_alarm", Unit::Piece, (10.0, 30.0)),
+    ("tank_jacket", Unit::Piece, (25.0, 50.0)),
     ("thermometer", Unit::Piece, (8.0, 15.0)),
     ("window_strip_17ft", Unit::Roll, (5.0, 12.0)),
 ];

@@ -11,6 +11,7 @@ pub mod moisture;
 pub mod money;
 pub mod safety;
 pub mod trade;
+pub mod water_heater;
 
 pub use figure::{Confidence, Figure};
 

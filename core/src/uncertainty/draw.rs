@@ -3,7 +3,8 @@
 use crate::air::components::usual_leakage;
 use crate::air::whole_home;
 use crate::freeze::CableSeen;
-use crate::home::{CableControl, Fuel, Gap, HeatCable, Home, Shelter};
+use crate::home::{CableControl, Fuel, Gap, HeatCable, Home, Shelter, WaterHeater};
+use crate::hot_water::HeaterSeen;
 use crate::sources::{Figure, Source};
 use crate::units::fahrenheit;
 use uom::si::f64::{Length, Ratio};
@@ -67,6 +68,10 @@ pub fn draw(home: &Home, draw: Draw) -> Home {
     let heating = &mut drawn.heating;
     heating.efficiency = heating.efficiency.or(heating.fuel.map(|fuel| efficiency(fuel, draw)));
     drawn.gaps = home.gaps.iter().map(|gap| drawn_gap(gap, draw)).collect();
+    if let Some(seen) = HeaterSeen::of(home) {
+        drawn.people.count = home.people.count.or(Some(draw.pick(1, 2, 4)));
+        drawn.water_heater = drawn_heater(&home.water_heater, &seen, draw);
+    }
     drawn.cable = home.cable.as_ref().map(|cable| drawn_cable(cable, draw));
     drawn
 }
@@ -104,6 +109,21 @@ fn drawn_gap(gap: &Gap, draw: Draw) -> Gap {
             Draw::High => Some(Ratio::new::<ratio>(0.05)),
         }),
         ..gap.clone()
+    }
+}
+
+fn drawn_heater(heater: &WaterHeater, seen: &HeaterSeen, draw: Draw) -> WaterHeater {
+    WaterHeater {
+        factor: Some(draw.end(&seen.factor)),
+        volume: Some(draw.end(&seen.volume)),
+        // What the tap shows is not drawn, so that turning it down changes the tank in every draw.
+        stored: heater.tap.is_none().then(|| draw.end(&seen.stored)),
+        near_pipe: Some(draw.end(&seen.near_pipe)),
+        thirst: Some(draw.end(&seen.thirst)),
+        follows_outdoors: Some(draw.end(&seen.follows_outdoors)),
+        shower: heater.shower.or(Some(draw.end(&seen.shower))),
+        sleeve: heater.sleeve.or(Some(draw == Draw::Low)),
+        ..heater.clone()
     }
 }
 

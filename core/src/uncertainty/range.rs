@@ -62,6 +62,7 @@ pub fn ranges(home: &Home, weather: &Weather<'_>, plan: &Plan) -> Ranges {
         let inputs = match step.repair.changes {
             Changes::Gaps(place) => balance::gap_inputs(home, |_, gap| gap.place == place),
             Changes::Cable => balance::cable_inputs(home),
+            Changes::Tap | Changes::HotWater => balance::heater_inputs(home),
             Changes::Safety => continue,
         };
         found.savings.insert(step.repair.id, amount(&three, inputs));
@@ -96,14 +97,12 @@ fn uses(home: &Home, years: &[Assessment; 3]) -> BTreeMap<UseKey, Amount> {
             .find(|one| one.key == key)
             .map(|one| Saving { energy: one.bought, dollars: one.cost })
     };
-    years[1]
-        .uses
-        .iter()
-        .filter_map(|one| {
-            let three = [of(&years[0], one.key)?, of(&years[1], one.key)?, of(&years[2], one.key)?];
-            Some((one.key, amount(&three, balance::use_inputs(home, one.key))))
-        })
-        .collect()
+    let mut found = BTreeMap::new();
+    found.extend(years[1].uses.iter().filter_map(|one| {
+        let three = [of(&years[0], one.key)?, of(&years[1], one.key)?, of(&years[2], one.key)?];
+        Some((one.key, amount(&three, balance::use_inputs(home, one.key))))
+    }));
+    found
 }
 
 /// What each step saves on one draw; nothing where that draw has no need of it.

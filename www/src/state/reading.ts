@@ -20,6 +20,7 @@ export interface Written {
   gaps?: Part[];
   heating?: Part;
   heat_cable?: Part;
+  water_heater?: Part;
   [part: string]: unknown;
 }
 
@@ -118,7 +119,7 @@ function readGaps(
 
 /** Halves that mean nothing alone wait for their other half: a price and its unit, two days. */
 function pair({ request, troubles }: Reading, walk: Walk): void {
-  const { heating, heat_cable: cable } = request;
+  const { heating, heat_cable: cable, water_heater: heater } = request;
   if (heating?.price_usd !== undefined) {
     heating.price_per ??= SOLD_BY[walk.given("heating.fuel")];
     if (!heating.price_per)
@@ -126,6 +127,14 @@ function pair({ request, troubles }: Reading, walk: Walk): void {
   }
   if (heating) keepBoth(heating, "price_usd", "price_per");
   if (cable) keepBoth(cable, "on_day", "off_day");
+  if (heater?.turns) heater.turns = wholeTurns(heater.turns as Record<string, Part>);
+}
+
+/** Turns of the dial in order; one without its place or its reading waits. */
+function wholeTurns(turns: Record<string, Part>): Part[] {
+  return Object.values(turns).filter(
+    ({ marks_down, tap_f }) => marks_down !== undefined && tap_f !== undefined,
+  );
 }
 
 function keepBoth(part: Part, one: string, other: string): void {

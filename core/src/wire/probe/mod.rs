@@ -11,6 +11,7 @@ mod climate;
 mod gap;
 mod infiltration;
 mod later;
+mod mains_water;
 mod moist_air;
 mod question;
 mod ventilation_need;
@@ -36,7 +37,7 @@ pub const QUESTIONS: [Question; 15] = [
     later::FREEZE_TIME,
     gap::QUESTION,
     infiltration::QUESTION,
-    later::MAINS_WATER,
+    mains_water::QUESTION,
     moist_air::QUESTION,
     later::PIPE_LOSS,
     ventilation_need::QUESTION,

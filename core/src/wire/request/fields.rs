@@ -13,6 +13,8 @@ use Shape::{Date, Flag, List, Map, Number, Text, Whole, Word, Zip};
 
 /// More gaps than a person measures in a day.
 const MOST_GAPS: usize = 200;
+/// More turns than a dial has marks.
+const MOST_TURNS: usize = 30;
 /// A name that fits one line on a small screen, twice over.
 const MOST_LABEL: usize = 80;
 
@@ -64,6 +66,7 @@ const PEOPLE: &[Field] = &[
     Field::seen("lung_or_immune", Flag, "Chronic lung disease or a weak immune system."),
     Field::seen("oxygen", Flag, "Oxygen in use."),
     Field::seen("medical_machine", Flag, "Another medical machine that needs power."),
+    Field::seen("residents_count", Whole(&walk::RESIDENTS), "How many live there."),
 ];
 
 const FIRST_LOOK: &[Field] = &[
@@ -101,7 +104,12 @@ const WATER_HEATER: &[Field] = &[
         .called("water_heater_kind"),
     Field::seen("place", Word(HeaterPlace::WORDS), "Where the tank stands.")
         .called("water_heater_place"),
-    Field::seen("tap_f", Number(&walk::TAP), "The hottest reading at a tap."),
+    Field::seen("tap_f", Number(&walk::TAP), "The hottest reading at a tap, the dial as found."),
+    Field::seen(
+        "turns",
+        List { of: &Map(TURN), max: MOST_TURNS, each: "turn" },
+        "Each later place of the dial, with its reading.",
+    ),
     Field::seen("thermometer_checked", Flag, "The thermometer showed 32 °F in ice water."),
     Field::seen("mixing_valve", Flag, "A mixing valve sits behind the tank."),
     Field::seen("openings", Word(AirOpenings::WORDS), "Openings that bring air to its burner."),
@@ -109,6 +117,15 @@ const WATER_HEATER: &[Field] = &[
         .called("water_heater_soot"),
     Field::seen("steam_or_rumbling", Flag, "Steam at the tap, or rumbling."),
     Field::seen("relief", Word(Relief::WORDS), "The relief valve and its pipe."),
+    Field::seen("volume_gal", Number(&walk::TANK), "Water in the tank, as its label says."),
+    Field::seen("jacket", Flag, "A jacket is round the tank."),
+    Field::seen("sleeve", Flag, "The first feet of the hot pipe wear a sleeve."),
+    Field::seen("shower_gallon_s", Number(&walk::GALLON), "Time until a shower fills a gallon."),
+];
+
+const TURN: &[Field] = &[
+    Field::needed("marks_down", Number(&walk::MARKS), "Marks below where the dial was found."),
+    Field::needed("tap_f", Number(&walk::TAP), "The hottest reading there."),
 ];
 
 const BATH_FAN: &[Field] = &[

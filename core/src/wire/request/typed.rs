@@ -3,7 +3,7 @@
 
 use crate::home::{
     BathFan, Building, CableSigns, Filter, FirstLook, FuelPrice, Gap, HeatCable, Heating, Home,
-    LeakTest, People, Season, WaterHeater, WidthClass,
+    LeakTest, People, Season, Turn, WaterHeater, WidthClass,
 };
 use crate::money::Dollars;
 use crate::units::{fahrenheit, linear_power_density::watt_per_foot, volume_rate::cfm};
@@ -11,11 +11,12 @@ use crate::wire::tree::Tree;
 use jiff::civil::Date;
 use uom::si::area::square_inch;
 use uom::si::f64::{
-    Area, Length, LinearPowerDensity, Ratio, ThermodynamicTemperature, Time, VolumeRate,
+    Area, Length, LinearPowerDensity, Ratio, ThermodynamicTemperature, Time, Volume, VolumeRate,
 };
 use uom::si::length::{foot, inch};
 use uom::si::ratio::ratio;
 use uom::si::time::{day, second};
+use uom::si::volume::gallon;
 
 /// Values of a checked map, by the unit that its field names carry.
 impl Tree {
@@ -88,6 +89,7 @@ fn people(people: &Tree) -> People {
         lung_or_immune: people.yes("lung_or_immune"),
         oxygen: people.yes("oxygen"),
         medical_machine: people.yes("medical_machine"),
+        count: people.whole("residents_count"),
     }
 }
 
@@ -125,17 +127,42 @@ fn filter(filter: &Tree) -> Filter {
 }
 
 fn water_heater(heater: &Tree) -> WaterHeater {
+    let turns = turns(heater);
     WaterHeater {
         kind: heater.choice("kind"),
         place: heater.choice("place"),
-        tap: heater.fahrenheit("tap_f"),
+        tap: turns.last().map(|turn| turn.tap),
+        turns,
         thermometer_checked: heater.yes("thermometer_checked"),
         mixing_valve: heater.yes("mixing_valve"),
         openings: heater.choice("openings"),
         soot: heater.yes("soot"),
         steam_or_rumbling: heater.yes("steam_or_rumbling"),
         relief: heater.choice("relief"),
+        volume: heater.get("volume_gal").number().map(Volume::new::<gallon>),
+        jacket: heater.yes("jacket"),
+        sleeve: heater.yes("sleeve"),
+        shower: heater.get("shower_gallon_s").number().map(a_gallon_in),
+        factor: None,
+        stored: None,
+        near_pipe: None,
+        thirst: None,
+        follows_outdoors: None,
     }
+}
+
+/// The dial as it was found, then each place that it was turned to.
+fn turns(heater: &Tree) -> Vec<Turn> {
+    let found = heater.fahrenheit("tap_f").map(|tap| Turn { marks_down: 0.0, tap });
+    let later = heater.get("turns").entries().iter().filter_map(|turn| {
+        Some(Turn { marks_down: turn.get("marks_down").number()?, tap: turn.fahrenheit("tap_f")? })
+    });
+    found.into_iter().chain(later).collect()
+}
+
+/// Flow of what fills a gallon in so many seconds.
+fn a_gallon_in(seconds: f64) -> VolumeRate {
+    Volume::new::<gallon>(1.0) / Time::new::<second>(seconds)
 }
 
 fn bath_fan(fan: &Tree) -> BathFan {
