@@ -5,6 +5,7 @@ mod combustion;
 mod crack_flow_1987;
 mod handbook_2021_ch16;
 mod handbook_2021_ch17;
+mod handbook_2021_design_day;
 mod handbook_2021_enhanced;
 mod invariants;
 mod iso_5167;

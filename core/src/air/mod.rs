@@ -1,6 +1,7 @@
 //! Air that a home lets through, and the fresh air it needs.
 
 pub mod combustion;
+pub mod design_day;
 pub mod driven;
 pub mod enhanced;
 pub mod fans;

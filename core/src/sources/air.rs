@@ -50,6 +50,14 @@ pub const HANDBOOK_2021_CH17_FANS: Source = Source {
     obtained: Obtained::Read,
 };
 
+/// Leakage on the day that heating or cooling is sized for.
+pub const HANDBOOK_2021_CH17_DESIGN_DAY: Source = Source {
+    key: "handbook-2021-ch17-design-day",
+    cite: "ASHRAE Handbook: Fundamentals, 2021 (SI)",
+    place: "ch. 17, eq. 8 to 10, table 5; the order of the terms by a second document and the table",
+    obtained: Obtained::Read,
+};
+
 /// Leakage for each square metre of envelope, from tight to very leaky.
 pub const HANDBOOK_2021_CH17_UNIT_LEAKAGE: Source = Source {
     key: "handbook-2021-ch17-unit-leakage",
