@@ -9,6 +9,7 @@ mod handbook_2021_design_day;
 mod handbook_2021_enhanced;
 mod invariants;
 mod iso_5167;
+mod leak_spread_1998;
 #[cfg(feature = "peers")]
 mod scipy_brentq;
 mod whole_home;

@@ -7,5 +7,6 @@ pub mod enhanced;
 pub mod fans;
 pub mod infiltration;
 pub mod power_law;
+pub mod spread;
 pub mod usual;
 pub mod ventilation;
