@@ -2,12 +2,14 @@
 
 pub mod combustion;
 pub mod components;
+pub mod design_day;
 pub mod driven;
 pub mod enhanced;
 pub mod fans;
 pub mod infiltration;
 pub mod leaks;
 pub mod power_law;
+pub mod spread;
 pub mod usual;
 pub mod ventilation;
 pub mod whole_home;
