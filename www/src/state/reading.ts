@@ -110,11 +110,17 @@ function readGaps(
       const value = read(`gaps.${row}.${question.path}`, question);
       if (value !== null) gap[question.path] = value;
     }
-    if (gap.length_in === undefined || gap.width_in === undefined) continue;
+    if (!isWhole(gap)) continue;
     gaps.push(gap);
     reading.rows.push(row);
   }
   if (gaps.length > 0) reading.request.gaps = gaps;
+}
+
+/** A gap counts once it has its length and a width, or is said to be unmeasured. */
+function isWhole({ length_in, width_in, width_class }: Part): boolean {
+  if (width_class === "not_measured") return true;
+  return length_in !== undefined && (width_in !== undefined || width_class !== undefined);
 }
 
 /** Halves that mean nothing alone wait for their other half: a price and its unit, two days. */

@@ -190,6 +190,7 @@ const INSIDE: Station = {
       questions: [
         measure("bath_fan.bag_emptied_s", "s"),
         choice("bath_fan.ends", "fan_end", ["outdoors", "roof_cavity", "under_home"]),
+        yesNo("bath_fan.runs_steadily"),
         choice("home.wet_windows", "how_often", ["often", "sometimes", "never"]),
       ],
     },
@@ -269,6 +270,7 @@ const SIT_DOWN: Station = {
         ...onlyWhen(burnsGas, choice("heating.price_per", "price_per", ["therm", "ccf"])),
       ],
     },
+    { key: "leak_test", questions: [number("leak_test.flow_50_cfm")] },
   ],
 };
 
@@ -285,6 +287,9 @@ export const GAP_PLACES: readonly string[] = [
   "marriage_line",
   "pipe_hole",
   "bath_fan_housing",
+  "fan_damper",
+  "dryer_vent",
+  "range_hood",
   "access_panel",
   "outlet_plate",
   "cooler_grille",
@@ -299,6 +304,7 @@ export const GAP_QUESTIONS: readonly Question[] = [
   { path: "label", input: { kind: "text" } },
   measure("length_in", "in"),
   { path: "width_in", input: { kind: "measure", unit: "in", quick: QUICK_WIDTHS } },
+  choice("width_class", "width_class", ["card", "dime", "two_coins", "pencil", "not_measured"]),
   choiceOfMany("leads_to", "leads_to", [
     "outdoors",
     "belly",
@@ -309,6 +315,9 @@ export const GAP_QUESTIONS: readonly Question[] = [
   ]),
   measure("depth_in", "in"),
   number("bends_count"),
+  number("count"),
+  yesNo("sealed"),
+  choice("window", "window_kind", ["hung", "sliding", "awning", "jalousie"]),
 ];
 
 /** The questions of a station that are asked, given the answers so far. */
