@@ -3,6 +3,7 @@
 mod bag_test;
 mod combustion;
 mod crack_flow_1987;
+mod found_and_usual;
 mod handbook_2021_ch16;
 mod handbook_2021_ch17;
 mod handbook_2021_design_day;

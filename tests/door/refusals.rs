@@ -150,3 +150,35 @@ fn a_heat_cable_that_is_not_there_has_no_length() {
     assert_eq!(cable(r#"{"present": true, "on_day": 280}"#), ["heat_cable.off_day missing"]);
     assert_eq!(cable(r#"{"present": false, "colour": 1}"#), ["heat_cable.colour unknown_field"]);
 }
+
+/// What is said of the width of a gap, and of a blower test.
+#[test]
+fn a_gap_has_one_width_and_a_blower_test_one_result() {
+    let gap = |fields: &str| {
+        wrong(&format!(
+            r#"{{"today": "2026-11-25", "gaps": [{{"place": "door_side", {fields}}}]}}"#
+        ))
+    };
+    assert!(gap(r#""length_in": 80, "width_class": "dime""#).is_empty());
+    assert!(gap(r#""width_class": "not_measured""#).is_empty());
+    assert_eq!(
+        gap(r#""length_in": 80, "width_in": 0.25, "width_class": "dime""#),
+        ["gaps[0].width_class contradicts"]
+    );
+    assert_eq!(gap(r#""width_class": "dime""#), ["gaps[0].length_in missing"]);
+    assert_eq!(
+        gap(r#""length_in": 80, "width_class": "dime", "width_error_in": 0.1"#),
+        ["gaps[0].width_in missing"]
+    );
+    let line = r#"{"today": "2026-11-25",
+        "gaps": [{"place": "marriage_line", "width_class": "not_measured"}]}"#;
+    assert_eq!(wrong(line), ["gaps[0].width_class contradicts"]);
+    let twice = r#"{"today": "2026-11-25",
+        "leak_test": {"flow_50_cfm": 1200, "area_4pa_in2": 66, "exponent": 0.4}}"#;
+    assert_eq!(
+        wrong(twice),
+        ["leak_test.exponent out_of_range", "leak_test.area_4pa_in2 contradicts"]
+    );
+    let lone = r#"{"today": "2026-11-25", "leak_test": {"exponent": 0.6}}"#;
+    assert_eq!(wrong(lone), ["leak_test.flow_50_cfm missing"]);
+}

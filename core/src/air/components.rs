@@ -88,7 +88,8 @@ pub const ALL: &[Component] = &[
     KITCHEN_VENT,
 ];
 
-/// The row of a place; `None` where no such area was ever published, so that only a tape can tell.
+/// The row of a place in [`COMPONENTS`]; `None` where no such area was ever published, so that only
+/// a tape can tell.
 #[must_use]
 pub fn component(place: GapPlace, window: Option<WindowKind>) -> Option<&'static Component> {
     Some(match place {

@@ -34,6 +34,51 @@ impl Leaks {
 /// The leaks of a home. What was found is part of what the home has, and can never be more: neither
 /// more than a test found, nor more than the leakiest home of its kind. A grille left open is a hole
 /// of its own.
+///
+/// # Equation
+///
+/// f = min(1, M / Σ Aᵢ);  others = max(0, H − f · Σ Aᵢ)
+///
+/// # Symbols
+///
+/// | symbol | meaning                                            | unit | in code              |
+/// |--------|----------------------------------------------------|------|----------------------|
+/// | Aᵢ     | each gap as it was found, [`through`]              | m²   | `home.gaps`          |
+/// | f      | share of them that the home can have               | –    | –                    |
+/// | M      | most that the home has: a test, or the leakiest    | m²   | `home.building`      |
+/// | H      | what the home has, [`whole_home::leakage`]         | m²   | `home.building`      |
+///
+/// # Source
+///
+/// [`HANDBOOK_2021_CH17_UNIT_LEAKAGE`](crate::sources::air::HANDBOOK_2021_CH17_UNIT_LEAKAGE) for the
+/// home, [`LINES`](crate::sources::safety::LINES) for the share of outlet and switch plates.
+///
+/// # Valid for
+///
+/// Any home; `others` only where its size, its sections or a test are known.
+///
+/// # Leaves out
+///
+/// That gaps low and high in a home see other pressures than those halfway up.
+///
+/// # Examples
+///
+/// ```
+/// use uom::si::{f64::Length, length::inch};
+/// use winterseam::air::leaks::leaks;
+/// use winterseam::home::{Gap, GapPlace};
+/// use winterseam::properties::air::Air;
+/// use winterseam::wire::{Tree, home};
+///
+/// let walk = r#"{"today": "2026-11-25", "home": {"sections": "single", "year_built": 1988}}"#;
+/// let mut home = home(&Tree::from_json(walk).unwrap()).unwrap();
+/// let before = leaks(&home, &Air::of_a_room()).all().unwrap();
+/// let inches = Length::new::<inch>;
+/// home.gaps = vec![Gap::measured(GapPlace::DoorBottom, inches(36.0), inches(0.375))];
+/// // A gap that is found is part of the home: the sum stays.
+/// let after = leaks(&home, &Air::of_a_room()).all().unwrap();
+/// assert!((after - before).abs() < before * 1e-12);
+/// ```
 #[must_use]
 pub fn leaks(home: &Home, air: &Air) -> Leaks {
     let all = whole_home::leakage(&home.building);
@@ -79,13 +124,59 @@ fn share(area: Area, limit: Area) -> Ratio {
     if area > limit { limit / area } else { full() }
 }
 
-/// What lies behind a gap, as seen or as is usual at its place.
+/// What lies behind a gap, as seen or as is usual at its place: [`Usual`](super::usual::Usual).
 #[must_use]
 pub fn leads_to(gap: &Gap) -> LeadsTo {
     gap.leads_to.unwrap_or(usual(gap.place).leads_to)
 }
 
-/// Leakage area of all gaps like this one with a share of them open, in series with the skin behind.
+/// Leakage area of all gaps like this one with a share of them open.
+///
+/// # Equation
+///
+/// A = n · a · s outdoors; 0 into a room; else n · a · s [in series](in_series) with k · n · a
+///
+/// # Symbols
+///
+/// | symbol | meaning                                     | unit | in code           |
+/// |--------|---------------------------------------------|------|-------------------|
+/// | A      | leakage area as the whole home feels it     | m²   | return value      |
+/// | a      | that of one gap, by tape or by its row      | m²   | –                 |
+/// | n      | gaps like it                                | –    | `gap.count`       |
+/// | s      | share that is open                          | –    | `open`            |
+/// | k      | leakage of the next skin over the gap's own | –    | `gap.next_skin`   |
+///
+/// # Source
+///
+/// [`HANDBOOK_2021_CH16_ORIFICE`](crate::sources::air::HANDBOOK_2021_CH16_ORIFICE) for the series;
+/// [`leakage_area`] and [`usual_leakage`] for one gap.
+///
+/// # Valid for
+///
+/// Every gap; the next skin of an unknown one is as leaky as the gap itself.
+///
+/// # Leaves out
+///
+/// More than one skin behind.
+///
+/// # Examples
+///
+/// A hole into a belly that leaks as much lets through 0.71 of what it would outdoors:
+///
+/// ```
+/// use uom::si::{f64::{Length, Ratio}, length::inch, ratio::ratio};
+/// use winterseam::air::leaks::through;
+/// use winterseam::home::{Gap, GapPlace, LeadsTo};
+/// use winterseam::properties::air::Air;
+///
+/// let inches = Length::new::<inch>;
+/// let mut hole = Gap::measured(GapPlace::PipeHole, inches(14.0), inches(0.5));
+/// let (air, all) = (Air::of_a_room(), Ratio::new::<ratio>(1.0));
+/// let into_belly = through(&hole, &air, all);
+/// hole.leads_to = Some(LeadsTo::Outdoors);
+/// let share = into_belly / through(&hole, &air, all);
+/// assert!((share.get::<ratio>() - 0.5_f64.sqrt()).abs() < 1e-9);
+/// ```
 #[must_use]
 pub fn through(gap: &Gap, air: &Air, open: Ratio) -> Area {
     let whole = alone(gap, air) * f64::from(gap.count);

@@ -120,13 +120,47 @@ fn usual(building: &Building) -> Figure<Area> {
         .from_inputs(["home.year_built", "home.sections", "home.width_ft", "home.length_ft"])
 }
 
-/// Whether enough is known of a home to speak of all its leaks.
+/// Whether enough is known of a home to speak of its whole [`leakage`].
 #[must_use]
 pub fn is_known(building: &Building) -> bool {
     building.leak_test.is_some() || building.sections.is_some() || building.floor().is_some()
 }
 
 /// Air inside the home.
+///
+/// # Equation
+///
+/// V = W · L · H
+///
+/// # Symbols
+///
+/// | symbol  | meaning                  | unit | in code                              |
+/// |---------|--------------------------|------|--------------------------------------|
+/// | V       | volume                   | m³   | return value                         |
+/// | W, L    | width and length         | m    | `building.width`, `building.length`  |
+/// | H       | height of the rooms      | m    | [`height`]                           |
+///
+/// # Source
+///
+/// [`USUAL_SIZES`] where nobody measured.
+///
+/// # Valid for
+///
+/// Manufactured homes with flat ceilings.
+///
+/// # Leaves out
+///
+/// Walls and furniture; a vaulted ceiling adds a tenth or so.
+///
+/// # Examples
+///
+/// ```
+/// use uom::si::volume::cubic_meter;
+/// use winterseam::{air::whole_home::volume, home::Building};
+///
+/// let single = volume(&Building::default()).get::<cubic_meter>();
+/// assert!((single - 196.2).abs() < 0.1);
+/// ```
 #[must_use]
 pub fn volume(building: &Building) -> uom::si::f64::Volume {
     let (width, length) = size(building);
