@@ -135,6 +135,26 @@ pub const CABLE_LENGTH: Bounds =
 pub const DIAMETER: Bounds =
     Bounds::new("pipe_outside", "m", (0.001, 1.0), "from a capillary to a culvert");
 
+/// Inner diameter of a pipe.
+pub const INNER_DIAMETER: Bounds =
+    Bounds::new("pipe_inside", "m", (0.0005, 1.0), "from a capillary to a culvert");
+
+/// Emissivity of a surface.
+pub const EMISSIVITY: Bounds =
+    Bounds::new("emissivity", "", (0.0, 1.0), "from a perfect mirror to a black body");
+
+/// Temperature of a pipe.
+pub const PIPE_TEMPERATURE: Bounds =
+    Bounds::new("pipe_temperature", "°C", (-80.0, 150.0), "beyond any water pipe");
+
+/// Film of a surface.
+pub const FILM: Bounds =
+    Bounds::new("film", "W/(m²·K)", (0.1, 1000.0), "from a mirror in a vacuum to a torrent");
+
+/// Water that stands in a pipe.
+pub const STANDING_WATER: Bounds =
+    Bounds::new("standing_water", "°C", (0.0, 100.0), "liquid water");
+
 /// Thickness of insulation.
 pub const INSULATION: Bounds = Bounds::new("pipe_insulation", "m", (0.0, 1.0), "zero is bare");
 
@@ -188,6 +208,11 @@ pub const ALL: &[&Bounds] = &[
     &CABLE_POWER,
     &CABLE_LENGTH,
     &DIAMETER,
+    &INNER_DIAMETER,
+    &EMISSIVITY,
+    &PIPE_TEMPERATURE,
+    &FILM,
+    &STANDING_WATER,
     &INSULATION,
     &CONDUCTIVITY,
     &DAY,

@@ -9,6 +9,7 @@ pub mod fuel;
 pub mod hot_water;
 pub mod moisture;
 pub mod money;
+pub mod pipes;
 pub mod safety;
 pub mod trade;
 

@@ -8,10 +8,12 @@ mod burn_time;
 mod cable_year;
 mod ceiling_leak;
 mod climate;
+mod freeze_time;
 mod gap;
 mod infiltration;
 mod later;
 mod moist_air;
+mod pipe_loss;
 mod question;
 mod ventilation_need;
 mod worth;
@@ -33,12 +35,12 @@ pub const QUESTIONS: [Question; 15] = [
     ceiling_leak::QUESTION,
     climate::QUESTION,
     later::DUCT_DELIVERY,
-    later::FREEZE_TIME,
+    freeze_time::QUESTION,
     gap::QUESTION,
     infiltration::QUESTION,
     later::MAINS_WATER,
     moist_air::QUESTION,
-    later::PIPE_LOSS,
+    pipe_loss::QUESTION,
     ventilation_need::QUESTION,
     later::WINDOW_U,
     worth::QUESTION,
