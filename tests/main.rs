@@ -11,4 +11,5 @@ mod invariants;
 mod moisture;
 mod money;
 mod scenarios;
+mod windows;
 mod words;

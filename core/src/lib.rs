@@ -33,6 +33,7 @@ pub mod ducts;
 pub mod freeze;
 pub mod hot_water;
 pub mod moisture;
+pub mod windows;
 
 // Decisions.
 pub mod balance;

@@ -12,7 +12,8 @@ const TYPES: &str = r#"import type {
   CableYearQuestion, CeilingLeakAnswer, CeilingLeakQuestion, ClimateAnswer, ClimateQuestion,
   FreezeTimeAnswer, FreezeTimeQuestion, GapAnswer, GapQuestion, InfiltrationAnswer,
   InfiltrationQuestion, MoistAirAnswer, MoistAirQuestion, Phrase, PipeLossAnswer, PipeLossQuestion,
-  VentilationNeedAnswer, VentilationNeedQuestion, WorthAnswer, WorthQuestion,
+  VentilationNeedAnswer, VentilationNeedQuestion, WindowUAnswer, WindowUQuestion, WorthAnswer,
+  WorthQuestion,
 } from "../src/wire.js";
 "#;
 
@@ -53,6 +54,6 @@ questions! {
     ask_moist_air "moist_air" "MoistAirQuestion" "MoistAirAnswer"
     ask_pipe_loss "pipe_loss" "PipeLossQuestion" "PipeLossAnswer"
     ask_ventilation_need "ventilation_need" "VentilationNeedQuestion" "VentilationNeedAnswer"
-    ask_window_u "window_u" "unknown" "never"
+    ask_window_u "window_u" "WindowUQuestion" "WindowUAnswer"
     ask_worth "worth" "WorthQuestion" "WorthAnswer"
 }

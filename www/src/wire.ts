@@ -623,6 +623,22 @@ export interface Warning {
   text: Phrase;
 }
 
+export interface WindowUAnswer {
+  inside_surface_c: number;
+  u_w_m2_k: number;
+}
+
+export interface WindowUQuestion {
+  /** Behind a film. 0.001 to 0.5 m. */
+  gap_m?: number | null;
+  /** Thickness of each pane. 0.0005 to 0.05 m. */
+  glass_m: number;
+  /** Panes, and a film over them. */
+  layers: "single" | "single_film" | "double" | "double_film";
+  /** Between two panes. 0.001 to 0.5 m. */
+  pane_gap_m?: number | null;
+}
+
 export interface WorthAnswer {
   adjusted_irr: number | null;
   discounted_payback_years: number | null;

@@ -162,6 +162,14 @@ pub const INSULATION: Bounds = Bounds::new("pipe_insulation", "m", (0.0, 1.0), "
 pub const CONDUCTIVITY: Bounds =
     Bounds::new("conductivity", "W/(m·K)", (0.001, 500.0), "from vacuum to copper");
 
+/// Between panes, or pane and film.
+pub const WINDOW_GAP: Bounds =
+    Bounds::new("window_gap", "m", (0.001, 0.5), "from touching panes to a deep window seat");
+
+/// Thickness of a pane.
+pub const GLASS: Bounds =
+    Bounds::new("glass", "m", (0.0005, 0.05), "from a microscope slide to a bank counter");
+
 /// Day of the year; 29 February is left out.
 pub const DAY: Bounds = Bounds::new("day_of_year", "", (1.0, 365.0), "a year has that many");
 
@@ -215,6 +223,8 @@ pub const ALL: &[&Bounds] = &[
     &STANDING_WATER,
     &INSULATION,
     &CONDUCTIVITY,
+    &WINDOW_GAP,
+    &GLASS,
     &DAY,
     &FLOOR,
     &BEDROOMS,

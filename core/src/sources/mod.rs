@@ -12,6 +12,7 @@ pub mod money;
 pub mod pipes;
 pub mod safety;
 pub mod trade;
+pub mod windows;
 
 pub use figure::{Confidence, Figure};
 

@@ -16,6 +16,7 @@ mod moist_air;
 mod pipe_loss;
 mod question;
 mod ventilation_need;
+mod window_u;
 mod worth;
 
 pub use question::{Gives, Question};
@@ -42,7 +43,7 @@ pub const QUESTIONS: [Question; 15] = [
     moist_air::QUESTION,
     pipe_loss::QUESTION,
     ventilation_need::QUESTION,
-    later::WINDOW_U,
+    window_u::QUESTION,
     worth::QUESTION,
 ];
 
