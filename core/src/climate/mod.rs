@@ -22,6 +22,7 @@
 mod atlas;
 mod curve;
 mod decode;
+mod file;
 mod reader;
 mod sequence;
 mod series;
@@ -30,6 +31,7 @@ mod year;
 mod zone;
 
 pub use atlas::{Atlas, Place};
+pub use file::{BadWeather, Column, Repair, WeatherFile, read_epw, read_tmy3};
 pub use reader::BadAtlas;
 pub use sequence::Sequence;
 pub use station::{DegreeDays, FreezeDates, FrostBasis, Normals, Station, TemperatureBasis};

@@ -75,3 +75,11 @@ pub const COLDEST_NIGHT: Source = Source {
     place: "the 99.6 % temperature of the typical year less 6 °F, give or take 4 °F",
     obtained: Obtained::FromMemory,
 };
+
+/// The layout of EPW files.
+pub const EPW: Source = Source {
+    key: "doe-epw-format",
+    cite: "U.S. Department of Energy, Auxiliary programs: weather data format EPW",
+    place: "fields of an hour and their marks for missing values",
+    obtained: Obtained::FromMemory,
+};
