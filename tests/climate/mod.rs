@@ -2,6 +2,7 @@
 
 mod bad_input;
 mod energy_code_zones;
+mod fao_56;
 mod noaa_lebanon;
 mod noaa_normals;
 #[cfg(feature = "peers")]

@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 use uom::si::velocity::meter_per_second;
-use winterseam::climate::{BadWeather, Column, Repair, WeatherFile, Year, read_epw, read_tmy3};
+use winterseam::climate::{BadWeather, Column, Repair, WeatherFile, Year};
 use winterseam::units::{celsius, warmer_by};
 
 const DAYS_IN: [usize; 12] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
@@ -56,35 +56,35 @@ fn air(file: &WeatherFile, hour: usize) -> f64 {
 
 #[test]
 fn a_whole_file_needs_no_repair() {
-    let file = read_tmy3(&tmy3(as_it_is)).expect("a year");
+    let file = WeatherFile::from_tmy3(&tmy3(as_it_is)).expect("a year");
     assert_eq!((file.repairs.as_slice(), file.name.as_str()), ([].as_slice(), "Nowhere, east"));
     assert!((air(&file, 5) + 3.5).abs() < 1e-9 && (air(&file, 20) - 4.0).abs() < 1e-9);
-    let file = read_epw(&epw(HOURLY, as_it_is)).expect("a year");
+    let file = WeatherFile::from_epw(&epw(HOURLY, as_it_is)).expect("a year");
     assert_eq!(file.repairs, []);
     assert!((file.year.hour(0).unwrap().wind.get::<meter_per_second>() - 2.5).abs() < 1e-12);
 }
 
 #[test]
 fn a_few_missing_hours_are_filled_and_listed_and_many_refuse_the_file() {
-    let file = read_tmy3(&tmy3(drop_hours(9, 4))).expect("a year");
+    let file = WeatherFile::from_tmy3(&tmy3(drop_hours(9, 4))).expect("a year");
     let filled = |column| Repair::Filled { column, from: 9, hours: 4 };
     assert_eq!(file.repairs, [Column::Air, Column::DewPoint, Column::Wind].map(filled));
     assert!((air(&file, 9) + 2.0).abs() < 1e-9, "a straight line from −3.5 to 4 in five steps");
     let gap = BadWeather::Gap { column: Column::Air, from: 9, hours: 7 };
-    assert_eq!(read_tmy3(&tmy3(drop_hours(9, 7))), Err(gap));
+    assert_eq!(WeatherFile::from_tmy3(&tmy3(drop_hours(9, 7))), Err(gap));
     let around = |at, line| if (2..8758).contains(&at) { line } else { String::new() };
-    let file = read_tmy3(&tmy3(around)).expect("a year");
+    let file = WeatherFile::from_tmy3(&tmy3(around)).expect("a year");
     assert_eq!(file.repairs[0], Repair::Filled { column: Column::Air, from: 8758, hours: 4 });
-    assert!(read_tmy3(TMY3_HEAD).is_err());
+    assert!(WeatherFile::from_tmy3(TMY3_HEAD).is_err());
 }
 
 #[test]
 fn a_mark_for_missing_is_no_temperature() {
     let marked = |at, line: String| if at == 9 { line.replace("-3.5", "99.9") } else { line };
-    let file = read_epw(&epw(HOURLY, marked)).expect("a year");
+    let file = WeatherFile::from_epw(&epw(HOURLY, marked)).expect("a year");
     assert_eq!(file.repairs, [Repair::Filled { column: Column::Air, from: 9, hours: 1 }]);
     let marked = |at, line: String| if at == 9 { line.replace("-3.5", "-9900") } else { line };
-    let file = read_tmy3(&tmy3(marked)).expect("a year");
+    let file = WeatherFile::from_tmy3(&tmy3(marked)).expect("a year");
     assert_eq!(file.repairs, [Repair::Filled { column: Column::Air, from: 9, hours: 1 }]);
 }
 
@@ -92,7 +92,7 @@ fn a_mark_for_missing_is_no_temperature() {
 fn a_spike_is_taken_out_and_listed() {
     for slip in ["65", "35", "-45"] {
         let spiked = |at, line: String| if at == 9 { line.replace("-3.5", slip) } else { line };
-        let file = read_tmy3(&tmy3(spiked)).expect("a year");
+        let file = WeatherFile::from_tmy3(&tmy3(spiked)).expect("a year");
         let got = slip.parse().unwrap();
         assert_eq!(file.repairs[0], Repair::Spike { column: Column::Air, hour: 9, got });
         assert!((air(&file, 9) + 3.5).abs() < 1e-9);
@@ -105,7 +105,7 @@ fn a_leap_day_is_left_out_and_listed() {
         let day = (1..=24).map(|h| format!("02/29/2000,{h:02}:00,9,-6,2.5\n"));
         if at == 59 * 24 { day.collect::<String>() + &line } else { line }
     };
-    let file = read_tmy3(&tmy3(leap)).expect("a year");
+    let file = WeatherFile::from_tmy3(&tmy3(leap)).expect("a year");
     assert_eq!(
         (file.repairs.as_slice(), file.year.hours().count()),
         ([Repair::LeapDay].as_slice(), Year::HOURS)
@@ -115,32 +115,32 @@ fn a_leap_day_is_left_out_and_listed() {
 #[test]
 fn another_unit_refuses_the_file() {
     let named = tmy3(as_it_is).replace("Dry-bulb (C)", "Dry-bulb (F)");
-    assert_eq!(read_tmy3(&named), Err(BadWeather::NoColumn("Dry-bulb (C)")));
+    assert_eq!(WeatherFile::from_tmy3(&named), Err(BadWeather::NoColumn("Dry-bulb (C)")));
     let fahrenheit = |at, line: String| {
         if (4000..4400).contains(&at) { line.replace(",4,", ",91,") } else { line }
     };
-    assert_eq!(read_tmy3(&tmy3(fahrenheit)), Err(BadWeather::Unit(Column::Air)));
+    assert_eq!(WeatherFile::from_tmy3(&tmy3(fahrenheit)), Err(BadWeather::Unit(Column::Air)));
 }
 
 #[test]
 fn a_dew_point_above_the_air_is_held_to_it_and_listed() {
     let damp = |at, line: String| if at == 9 { line.replace("-6.0", "1.0") } else { line };
-    let file = read_tmy3(&tmy3(damp)).expect("a year");
+    let file = WeatherFile::from_tmy3(&tmy3(damp)).expect("a year");
     assert_eq!(file.repairs, [Repair::DewAboveAir { hours: 1 }]);
 }
 
 #[test]
 fn what_is_no_weather_file_is_refused_by_its_line() {
-    assert_eq!(read_epw(&tmy3(as_it_is)), Err(BadWeather::Head(1)));
-    assert_eq!(read_tmy3(&epw(HOURLY, as_it_is)), Err(BadWeather::Head(1)));
-    assert_eq!(read_epw(&epw("COMMENTS\n", as_it_is)), Err(BadWeather::Head(8)));
+    assert_eq!(WeatherFile::from_epw(&tmy3(as_it_is)), Err(BadWeather::Head(1)));
+    assert_eq!(WeatherFile::from_tmy3(&epw(HOURLY, as_it_is)), Err(BadWeather::Head(1)));
+    assert_eq!(WeatherFile::from_epw(&epw("COMMENTS\n", as_it_is)), Err(BadWeather::Head(8)));
     let sub_hourly = "DATA PERIODS,1,4,Data,Sunday, 1/ 1,12/31\n";
-    assert_eq!(read_epw(&epw(sub_hourly, as_it_is)), Err(BadWeather::NotHourly));
+    assert_eq!(WeatherFile::from_epw(&epw(sub_hourly, as_it_is)), Err(BadWeather::NotHourly));
     let torn = |at, line: String| if at == 9 { "01/01/1999,1\n".to_owned() } else { line };
-    assert_eq!(read_tmy3(&tmy3(torn)), Err(BadWeather::Line(12)));
+    assert_eq!(WeatherFile::from_tmy3(&tmy3(torn)), Err(BadWeather::Line(12)));
     let twice = |at, line: String| if at == 9 { line.repeat(2) } else { line };
-    assert_eq!(read_tmy3(&tmy3(twice)), Err(BadWeather::Twice(13)));
+    assert_eq!(WeatherFile::from_tmy3(&tmy3(twice)), Err(BadWeather::Twice(13)));
     let no_day = |at, line: String| if at == 9 { line.replace("01/01", "02/30") } else { line };
-    assert_eq!(read_tmy3(&tmy3(no_day)), Err(BadWeather::Line(12)));
-    assert!(read_tmy3("").is_err() && read_epw("").is_err());
+    assert_eq!(WeatherFile::from_tmy3(&tmy3(no_day)), Err(BadWeather::Line(12)));
+    assert!(WeatherFile::from_tmy3("").is_err() && WeatherFile::from_epw("").is_err());
 }

@@ -1,13 +1,13 @@
 //! Weather files of other makers: every hour as pvlib's readers give it, on the files that packages
 //! carry.
 
-use crate::harness::Tally;
+use crate::harness::{Table, Tally};
 use serde_json::Value;
 use std::process::Command;
 use uom::si::length::meter;
 use uom::si::velocity::meter_per_second;
-use winterseam::climate::{Repair, WeatherFile, Year, read_epw, read_tmy3};
-use winterseam::units::{celsius, warmer_by};
+use winterseam::climate::{Repair, WeatherFile, Year};
+use winterseam::units::{celsius, fahrenheit, warmer_by};
 
 /// Both read the same decimals. Ours goes to kelvin and back, and 273.15 moves the last bits.
 const SAME_DECIMAL: f64 = 1e-10;
@@ -23,7 +23,11 @@ fn files() -> Vec<Value> {
 
 fn read(file: &Value) -> WeatherFile {
     let text = file["text"].as_str().expect("a text");
-    let read = if file["format"] == "epw" { read_epw(text) } else { read_tmy3(text) };
+    let read = if file["format"] == "epw" {
+        WeatherFile::from_epw(text)
+    } else {
+        WeatherFile::from_tmy3(text)
+    };
     read.unwrap_or_else(|why| panic!("{}: {why}", file["id"]))
 }
 
@@ -56,4 +60,16 @@ fn every_hour_is_that_of_pvlib() {
         assert_eq!(file["air_c"].as_array().map(Vec::len), Some(Year::HOURS), "{id}");
     }
     tally.report("climate/weather-files");
+}
+
+#[test]
+fn hours_below_a_limit_and_percentiles_are_those_counted_in_the_files() {
+    let files = files();
+    Table::read("climate/pvlib__counts").compare(|row| {
+        let file = files.iter().find(|file| file["id"] == row.text("id")).expect("a file");
+        let year = read(file).year;
+        let below = u16::try_from(year.hours_below(fahrenheit(38.0))).expect("hours of a year");
+        let f = |share: f64| warmer_by(year.percentile(share.into()), fahrenheit(0.0)).value * 1.8;
+        vec![("hours_below_38_f", f64::from(below)), ("p99_f", f(0.01)), ("p99_6_f", f(0.004))]
+    });
 }

@@ -10,39 +10,43 @@ const HEAD: usize = 8;
 const NO_TEMPERATURE: f64 = 99.0;
 const NO_WIND: f64 = 999.0;
 
-/// Reads the text of an EPW file: [`EPW`](crate::sources::climate::EPW).
-///
-/// ```
-/// use winterseam::climate::{BadWeather, read_epw};
-///
-/// assert_eq!(read_epw("a letter"), Err(BadWeather::Head(1)));
-/// ```
-///
-/// # Errors
-/// What makes the file unfit to be trusted.
-pub fn read_epw(text: &str) -> Result<WeatherFile, BadWeather> {
-    let lines: Vec<&str> = text.lines().collect();
-    let place = cells(lines.first().copied().unwrap_or_default());
-    if place.first() != Some(&"LOCATION") {
-        return Err(BadWeather::Head(1));
+impl WeatherFile {
+    /// Reads the text of an EPW file: [`EPW`](crate::sources::climate::EPW).
+    ///
+    /// ```
+    /// use winterseam::climate::{BadWeather, WeatherFile};
+    ///
+    /// assert_eq!(WeatherFile::from_epw("a letter"), Err(BadWeather::Head(1)));
+    /// ```
+    ///
+    /// # Errors
+    /// What makes the file unfit to be trusted.
+    pub fn from_epw(text: &str) -> Result<Self, BadWeather> {
+        let lines: Vec<&str> = text.lines().collect();
+        let place = cells(lines.first().copied().unwrap_or_default());
+        if place.first() != Some(&"LOCATION") {
+            return Err(BadWeather::Head(1));
+        }
+        let periods = cells(lines.get(HEAD - 1).copied().unwrap_or_default());
+        match periods.as_slice() {
+            ["DATA PERIODS", _, "1", ..] => {}
+            ["DATA PERIODS", ..] => return Err(BadWeather::NotHourly),
+            _ => return Err(BadWeather::Head(HEAD)),
+        }
+        let numbered =
+            lines.iter().enumerate().skip(HEAD).filter(|(_, line)| !line.trim().is_empty());
+        let records =
+            numbered.map(|(at, line)| record(line, at + 1)).collect::<Result<Vec<_>, _>>()?;
+        let (year, repairs) = hours::year(&records)?;
+        let head = |at| number(&place, at, 1).map_err(|_| BadWeather::Head(1));
+        Ok(Self {
+            name: place[1].to_owned(),
+            latitude: head(6)?,
+            elevation: Length::new::<meter>(head(9)?),
+            year,
+            repairs,
+        })
     }
-    let periods = cells(lines.get(HEAD - 1).copied().unwrap_or_default());
-    match periods.as_slice() {
-        ["DATA PERIODS", _, "1", ..] => {}
-        ["DATA PERIODS", ..] => return Err(BadWeather::NotHourly),
-        _ => return Err(BadWeather::Head(HEAD)),
-    }
-    let numbered = lines.iter().enumerate().skip(HEAD).filter(|(_, line)| !line.trim().is_empty());
-    let records = numbered.map(|(at, line)| record(line, at + 1)).collect::<Result<Vec<_>, _>>()?;
-    let (year, repairs) = hours::year(&records)?;
-    let head = |at| number(&place, at, 1).map_err(|_| BadWeather::Head(1));
-    Ok(WeatherFile {
-        name: place[1].to_owned(),
-        latitude: head(6)?,
-        elevation: Length::new::<meter>(head(9)?),
-        year,
-        repairs,
-    })
 }
 
 fn record(line: &str, at: usize) -> Result<Record, BadWeather> {

@@ -8,9 +8,6 @@ mod hours;
 mod rows;
 mod tmy3;
 
-pub use epw::read_epw;
-pub use tmy3::read_tmy3;
-
 use super::Year;
 use std::fmt;
 use uom::si::f64::Length;

@@ -10,30 +10,32 @@ const DATE: &str = "Date (MM/DD/YYYY)";
 const TIME: &str = "Time (HH:MM)";
 const VALUES: [&str; 3] = ["Dry-bulb (C)", "Dew-point (C)", "Wspd (m/s)"];
 
-/// Reads the text of a TMY3 file: [`TYPICAL_YEARS`](crate::sources::climate::TYPICAL_YEARS).
-///
-/// ```
-/// use winterseam::climate::{BadWeather, read_tmy3};
-///
-/// assert_eq!(read_tmy3("a letter"), Err(BadWeather::Head(1)));
-/// ```
-///
-/// # Errors
-/// What makes the file unfit to be trusted.
-pub fn read_tmy3(text: &str) -> Result<WeatherFile, BadWeather> {
-    let mut lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty());
-    let place = cells(lines.next().map_or("", |(_, line)| line));
-    let head = |at| number(&place, at, 1).map_err(|_| BadWeather::Head(1));
-    let (latitude, elevation) = (head(4)?, Length::new::<meter>(head(6)?));
-    let names = cells(lines.next().map_or("", |(_, line)| line));
-    let find = |name| names.iter().position(|n| *n == name).ok_or(BadWeather::NoColumn(name));
-    let (date, time) = (find(DATE)?, find(TIME)?);
-    let columns = [find(VALUES[0])?, find(VALUES[1])?, find(VALUES[2])?];
-    let records = lines
-        .map(|(at, line)| record(&cells(line), [date, time], columns, at + 1))
-        .collect::<Result<Vec<_>, _>>()?;
-    let (year, repairs) = hours::year(&records)?;
-    Ok(WeatherFile { name: place[1].to_owned(), latitude, elevation, year, repairs })
+impl WeatherFile {
+    /// Reads the text of a TMY3 file: [`TYPICAL_YEARS`](crate::sources::climate::TYPICAL_YEARS).
+    ///
+    /// ```
+    /// use winterseam::climate::{BadWeather, WeatherFile};
+    ///
+    /// assert_eq!(WeatherFile::from_tmy3("a letter"), Err(BadWeather::Head(1)));
+    /// ```
+    ///
+    /// # Errors
+    /// What makes the file unfit to be trusted.
+    pub fn from_tmy3(text: &str) -> Result<Self, BadWeather> {
+        let mut lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty());
+        let place = cells(lines.next().map_or("", |(_, line)| line));
+        let head = |at| number(&place, at, 1).map_err(|_| BadWeather::Head(1));
+        let (latitude, elevation) = (head(4)?, Length::new::<meter>(head(6)?));
+        let names = cells(lines.next().map_or("", |(_, line)| line));
+        let find = |name| names.iter().position(|n| *n == name).ok_or(BadWeather::NoColumn(name));
+        let (date, time) = (find(DATE)?, find(TIME)?);
+        let columns = [find(VALUES[0])?, find(VALUES[1])?, find(VALUES[2])?];
+        let records = lines
+            .map(|(at, line)| record(&cells(line), [date, time], columns, at + 1))
+            .collect::<Result<Vec<_>, _>>()?;
+        let (year, repairs) = hours::year(&records)?;
+        Ok(Self { name: place[1].to_owned(), latitude, elevation, year, repairs })
+    }
 }
 
 fn record(
