@@ -33,6 +33,19 @@ pub(crate) fn pipes() -> f64 {
     (0..PIPES).map(&mut loss).sum()
 }
 
+/// People whose skin is worked out.
+pub(crate) const SKINS: u32 = 3;
+
+/// The warming of each person's skin worked out anew, and one time from it, summed, s: what a first
+/// reading takes; every later one has the skin already.
+pub(crate) fn skins() -> f64 {
+    [Person::Adult, Person::Child, Person::OlderAdult]
+        .into_iter()
+        .filter_map(|person| person.injury().exposure().onset(celsius(55.0)))
+        .map(|time| time.get::<second>())
+        .sum()
+}
+
 /// Time to a burn from a warm to a very hot tap, summed, s.
 pub(crate) fn burns() -> f64 {
     let time = |tap: u32| {

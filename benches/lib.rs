@@ -24,6 +24,7 @@ pub fn works() -> Vec<Work> {
         Work { name: "enhanced leakage, hours", count: air::HOURS, run: air::enhanced },
         Work { name: "moist air, states", count: air::STATES, run: air::moist },
         Work { name: "loss of a pipe, pipes", count: heat::PIPES, run: heat::pipes },
+        Work { name: "warming of skin, people", count: heat::SKINS, run: heat::skins },
         Work { name: "burn time, taps", count: heat::TAPS, run: heat::burns },
         Work { name: "hours of a year, years", count: 1, run: home::year },
         Work { name: "plan of the demo home, plans", count: 1, run: home::plan },

@@ -5,9 +5,11 @@ mod combustion;
 mod crack_flow_1987;
 mod handbook_2021_ch16;
 mod handbook_2021_ch17;
+mod handbook_2021_design_day;
 mod handbook_2021_enhanced;
 mod invariants;
 mod iso_5167;
+mod leak_spread_1998;
 #[cfg(feature = "peers")]
 mod scipy_brentq;
 mod whole_home;

@@ -1,11 +1,18 @@
-//! Burn times against exposures, lists, a standard and another program; conduction against its
-//! closed forms.
+//! Burn times against exposures, lists, a standard and other programs; conduction against its closed
+//! forms; tanks, mains and dials against procedures and manuals.
 
 mod closed_form_conduction;
 mod contact_standard;
+mod heater_manual_dials;
 mod layered_skin_program;
 mod lists;
+mod mains;
 mod moritz_henriques;
+mod near_pipe;
+#[cfg(feature = "peers")]
+mod scipy_live;
+mod tank;
+mod twenty_two_points;
 
 use crate::harness::Row;
 use uom::si::f64::{Ratio, ThermodynamicTemperature, Time};

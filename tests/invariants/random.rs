@@ -88,7 +88,11 @@ pub(super) fn request(luck: &mut Luck, with_zip: bool) -> Value {
             "look": word(luck, &["bright", "grey", "dim", "blocked"]),
         },
         "water_heater": {
-            "kind": word(luck, &["electric", "heat_pump", "sealed_combustion", "draft_hood"]),
+            "kind": word(luck, &HEATERS),
+            "place": word(luck, &["room", "closet_inner_door", "closet_outer_door"]),
+            "mixing_valve": luck.pick(&FLAGS).clone(), "jacket": luck.pick(&FLAGS).clone(),
+            "sleeve": luck.pick(&FLAGS).clone(), "shower_gallon_s": number(luck, 12.0, 60.0),
+            "turns": turns(luck),
             "tap_f": number(luck, 60.0, 170.0), "thermometer_checked": luck.pick(&FLAGS).clone(),
             "relief": word(luck, &["sound", "sound", "sound", "running", "plugged"]),
             "openings": word(luck, &["open", "open", "open", "partly", "blocked"]),
@@ -115,6 +119,21 @@ pub(super) fn request(luck: &mut Luck, with_zip: bool) -> Value {
         request["home"]["zip"] = json!(luck.pick(&ZIPS));
     }
     request
+}
+
+const HEATERS: [&str; 6] = [
+    "electric",
+    "heat_pump",
+    "sealed_combustion",
+    "draft_hood",
+    "tankless_electric",
+    "tankless_gas",
+];
+
+fn turns(luck: &mut Luck) -> Value {
+    let many = luck.below(3);
+    let turn = |luck: &mut Luck| json!({"marks_down": luck.between(-2.0, 4.0), "tap_f": luck.between(90.0, 170.0)});
+    (0..many).map(|_| turn(luck)).collect()
 }
 
 fn gaps(luck: &mut Luck) -> Value {

@@ -1,6 +1,8 @@
 //! The invented homes, held to what a trainer of home energy coaches would show and would never
 //! say. Source: the project's own safety rules; common practice.
 
+mod hot_water;
+
 use serde_json::Value;
 use std::path::Path;
 use winterseam::climate::Atlas;

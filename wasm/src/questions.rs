@@ -11,9 +11,9 @@ const TYPES: &str = r#"import type {
   BagFlowAnswer, BagFlowQuestion, BurnTimeAnswer, BurnTimeQuestion, CableYearAnswer,
   CableYearQuestion, CeilingLeakAnswer, CeilingLeakQuestion, ClimateAnswer, ClimateQuestion,
   FreezeTimeAnswer, FreezeTimeQuestion, GapAnswer, GapQuestion, InfiltrationAnswer,
-  InfiltrationQuestion, MoistAirAnswer, MoistAirQuestion, Phrase, PipeLossAnswer, PipeLossQuestion,
-  VentilationNeedAnswer, VentilationNeedQuestion, WindowUAnswer, WindowUQuestion, WorthAnswer,
-  WorthQuestion,
+  InfiltrationQuestion, MainsWaterAnswer, MainsWaterQuestion, MoistAirAnswer, MoistAirQuestion,
+  Phrase, PipeLossAnswer, PipeLossQuestion, VentilationNeedAnswer, VentilationNeedQuestion,
+  WindowUAnswer, WindowUQuestion, WorthAnswer, WorthQuestion,
 } from "../src/wire.js";
 "#;
 
@@ -50,7 +50,7 @@ questions! {
     ask_freeze_time "freeze_time" "FreezeTimeQuestion" "FreezeTimeAnswer"
     ask_gap "gap" "GapQuestion" "GapAnswer"
     ask_infiltration "infiltration" "InfiltrationQuestion" "InfiltrationAnswer"
-    ask_mains_water "mains_water" "unknown" "never"
+    ask_mains_water "mains_water" "MainsWaterQuestion" "MainsWaterAnswer"
     ask_moist_air "moist_air" "MoistAirQuestion" "MoistAirAnswer"
     ask_pipe_loss "pipe_loss" "PipeLossQuestion" "PipeLossAnswer"
     ask_ventilation_need "ventilation_need" "VentilationNeedQuestion" "VentilationNeedAnswer"

@@ -18,6 +18,20 @@ export function make<Tag extends keyof HTMLElementTagNameMap>(
   return element;
 }
 
+/** Makes an element of a picture, in the same way. */
+export function drawn(
+  tag: string,
+  attributes: Record<string, Value> = {},
+  ...children: Child[]
+): SVGElement {
+  const element = document.createElementNS("http://www.w3.org/2000/svg", tag);
+  for (const [name, value] of Object.entries(attributes)) {
+    if (value !== false && value != null) element.setAttribute(name, String(value));
+  }
+  element.append(...children.filter(isShown));
+  return element;
+}
+
 /** A button that does one thing. */
 export function button(
   text: Child,

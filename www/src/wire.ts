@@ -28,6 +28,8 @@ export interface Answer {
   sources: SourceNote[];
   /** Dangers, the worst kind first. */
   stops: Stop[];
+  /** The picture of the tap; null without a reading, or while someone has to leave. */
+  tap: Tap | null;
   /** Day of the walk. */
   today: string;
   /** What takes energy, the largest first. */
@@ -58,7 +60,7 @@ export interface BurnTimeAnswer {
 export interface BurnTimeQuestion {
   /** Whose skin it is. */
   person: "adult" | "child" | "older_adult" | "cannot_feel_or_move";
-  /** Water on skin. 0 to 100 °C. */
+  /** Water on skin. 0 to 110 °C. */
   water_c: number;
 }
 
@@ -248,6 +250,19 @@ export interface InfiltrationQuestion {
   wind_m_s: number;
 }
 
+export interface MainsWaterAnswer {
+  water_c: number;
+}
+
+export interface MainsWaterQuestion {
+  /** Air of the year. -40 to 45 °C. */
+  annual_mean_c: number;
+  /** From 1 to 365. 1 to 365. */
+  day_of_year: number;
+  /** Warmest less coldest monthly mean. 0 to 80 K. */
+  monthly_swing_k: number;
+}
+
 /** Something to buy. */
 export interface Material {
   /** What. */
@@ -365,6 +380,8 @@ export interface Request {
     bag_emptied_s?: number | null;
     /** Where its air goes. */
     ends?: "outdoors" | "roof_cavity" | "under_home" | null;
+    /** It, or another fan, runs hours a day for fresh air. */
+    runs_steadily?: boolean | null;
   } | null;
   /** Price of electricity, as the bill says. 0.01 to 2 $/kWh. */
   electricity_usd_per_kwh?: number | null;
@@ -406,6 +423,8 @@ export interface Request {
   gaps?: ({
     /** Corners on that way. 0 to 8. */
     bends_count?: number | null;
+    /** How many there are like it; 1 where absent. 1 to 100. */
+    count?: number | null;
     /** The way the air travels through it. 0.01 to 24 in. */
     depth_in?: number | null;
     /** What the person calls it. */
@@ -413,11 +432,19 @@ export interface Request {
     /** What lies behind it. */
     leads_to?: "outdoors" | "belly" | "roof_cavity" | "closet_with_outside_air" | "wall" | "room_or_return" | null;
     /** Along the gap. 0.1 to 1200 in. */
-    length_in: number;
+    length_in?: number | null;
     /** Where it is. */
-    place: "door_bottom" | "door_side" | "window_sash" | "casing" | "ceiling_joint" | "marriage_line" | "pipe_hole" | "bath_fan_housing" | "access_panel" | "outlet_plate" | "cooler_grille" | "water_heater_closet" | "furnace_closet" | "coil_cabinet" | "elsewhere";
-    /** The opening seen. 0.01 to 12 in. */
-    width_in: number;
+    place: "door_bottom" | "door_side" | "window_sash" | "casing" | "ceiling_joint" | "marriage_line" | "pipe_hole" | "bath_fan_housing" | "fan_damper" | "dryer_vent" | "range_hood" | "access_panel" | "outlet_plate" | "cooler_grille" | "water_heater_closet" | "furnace_closet" | "coil_cabinet" | "elsewhere";
+    /** A strip, sweep, gasket, damper or caulk is there already. */
+    sealed?: boolean | null;
+    /** Instead: the thickest that slips in. */
+    width_class?: "card" | "dime" | "two_coins" | "pencil" | "not_measured" | null;
+    /** Error of that; absent is a tape's. 0.001 to 1 in. */
+    width_error_in?: number | null;
+    /** The opening seen; absent is not measured. 0.01 to 12 in. */
+    width_in?: number | null;
+    /** How a window opens. */
+    window?: "hung" | "sliding" | "awning" | "jalousie" | null;
   })[] | null;
   /** The heat cable on the water pipe. */
   heat_cable?: {
@@ -496,6 +523,17 @@ export interface Request {
     /** Five digits. */
     zip?: string | null;
   } | null;
+  /** What a blower in the door found. */
+  leak_test?: {
+    /** Instead: equivalent area at 10 Pa. 3 to 1500 in². */
+    area_10pa_in2?: number | null;
+    /** Instead: effective area at 4 Pa. 3 to 1500 in². */
+    area_4pa_in2?: number | null;
+    /** Flow exponent; goes with flow_50_cfm. 0.5 to 1. */
+    exponent?: number | null;
+    /** Flow at 50 Pa. 50 to 15000 cfm. */
+    flow_50_cfm?: number | null;
+  } | null;
   /** Who lives there, as far as it changes the advice. */
   people?: {
     /** Someone of 65 or more. */
@@ -510,13 +548,17 @@ export interface Request {
     medical_machine?: boolean | null;
     /** Oxygen in use. */
     oxygen?: boolean | null;
+    /** How many live there. 1 to 20. */
+    residents_count?: number | null;
   } | null;
   /** Day of the walk; there is no clock inside. */
   today: string;
   /** The water heater and its tap. */
   water_heater?: {
+    /** A jacket is round the tank. */
+    jacket?: boolean | null;
     /** What makes the hot water. */
-    kind?: "electric" | "heat_pump" | "sealed_combustion" | "draft_hood" | null;
+    kind?: "electric" | "heat_pump" | "sealed_combustion" | "draft_hood" | "tankless_electric" | "tankless_gas" | null;
     /** A mixing valve sits behind the tank. */
     mixing_valve?: boolean | null;
     /** Openings that bring air to its burner. */
@@ -525,14 +567,27 @@ export interface Request {
     place?: "room" | "closet_inner_door" | "closet_outer_door" | null;
     /** The relief valve and its pipe. */
     relief?: "sound" | "running" | "missing" | "plugged" | null;
+    /** Time until a shower fills a gallon. 5 to 240 s. */
+    shower_gallon_s?: number | null;
+    /** The first feet of the hot pipe wear a sleeve. */
+    sleeve?: boolean | null;
     /** Soot, scorch or melted plastic at the top. */
     soot?: boolean | null;
     /** Steam at the tap, or rumbling. */
     steam_or_rumbling?: boolean | null;
-    /** The hottest reading at a tap. 32 to 212 °F. */
+    /** The hottest reading at a tap, the dial as found. 32 to 230 °F. */
     tap_f?: number | null;
     /** The thermometer showed 32 °F in ice water. */
     thermometer_checked?: boolean | null;
+    /** Each later place of the dial, with its reading. */
+    turns?: ({
+      /** Marks below where the dial was found. -10 to 10. */
+      marks_down: number;
+      /** The hottest reading there. 32 to 230 °F. */
+      tap_f: number;
+    })[] | null;
+    /** Water in the tank, as its label says. 2 to 120 gal. */
+    volume_gal?: number | null;
   } | null;
 }
 
@@ -589,6 +644,40 @@ export interface Stop {
   /** What mends it. */
   mends: Step[];
   /** The warning. */
+  text: Phrase;
+}
+
+/** How soon the water of a tap burns, as points of a picture and rows of a table; and what the coach says. */
+export interface Tap {
+  /** What to do next, in order. */
+  coach: Phrase[];
+  /** Whose times they are. */
+  people: Phrase[];
+  /** The reading, °F. */
+  reading_f: number;
+  /** Water from warm to very hot, the reading among it. */
+  rows: TapRow[];
+  /** Lines across the picture. */
+  ticks: TapTime[];
+}
+
+/** One temperature of the picture. */
+export interface TapRow {
+  /** How far to the right it lies, 0 to 1. */
+  across: number;
+  /** Whether it is the reading. */
+  is_reading: boolean;
+  /** The time of each of the people. */
+  times: TapTime[];
+  /** The water, °F. */
+  water_f: number;
+}
+
+/** One time of the picture. */
+export interface TapTime {
+  /** How high it lies, 0 to 1. */
+  height: number;
+  /** The time in words. */
   text: Phrase;
 }
 

@@ -253,6 +253,7 @@ function base(request: Request): Omit<Answer, "stops" | "savings_hidden"> {
       say("Measure the gap at the back door.", "Mida la rendija de la puerta de atrás."),
       say("Read the heat tape's tag.", "Lea la etiqueta del cable calefactor (heat tape)."),
     ],
+    tap: null,
     do_not_touch: [
       say(
         "The water heater's air openings: leave them open.",

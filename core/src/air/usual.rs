@@ -33,6 +33,10 @@ pub fn usual(place: GapPlace) -> Usual {
         GapPlace::OutletPlate | GapPlace::Elsewhere => (0.5, 1, LeadsTo::Wall),
         GapPlace::CeilingJoint | GapPlace::BathFanHousing => (0.5, 0, LeadsTo::RoofCavity),
         GapPlace::MarriageLine => (3.5, 1, LeadsTo::Belly),
+        // A flap in a thin hood.
+        GapPlace::FanDamper | GapPlace::DryerVent | GapPlace::RangeHood => {
+            (0.1, 0, LeadsTo::Outdoors)
+        }
         GapPlace::PipeHole => (0.75, 0, LeadsTo::Belly),
         GapPlace::AccessPanel => (0.5, 1, LeadsTo::ClosetWithOutsideAir),
         GapPlace::WaterHeaterCloset => (0.5, 0, LeadsTo::ClosetWithOutsideAir),

@@ -60,6 +60,24 @@ pub(super) fn heating_cost(home: &Home, bought: Energy) -> Option<Dollars> {
     }
 }
 
+/// What the water heater takes; a burner has the gas of the furnace, if that has one.
+#[must_use]
+pub fn heater_fuel(home: &Home) -> Option<Fuel> {
+    if !home.water_heater.kind?.burns() {
+        return Some(Fuel::Electricity);
+    }
+    home.heating.fuel.filter(|fuel| matches!(fuel, Fuel::NaturalGas | Fuel::Propane))
+}
+
+/// What energy bought for hot water costs; `None` without fuel and price.
+pub(super) fn heater_cost(home: &Home, bought: Energy) -> Option<Dollars> {
+    if heater_fuel(home)?.burns() {
+        heating_cost(home, bought)
+    } else {
+        electricity_cost(home, bought)
+    }
+}
+
 /// What electricity costs; `None` without its price.
 pub(super) fn electricity_cost(home: &Home, bought: Energy) -> Option<Dollars> {
     let same = home.heating.fuel.is_some_and(|fuel| !fuel.burns());

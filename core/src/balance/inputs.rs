@@ -1,13 +1,18 @@
 //! Which fields of a home a figure was made from, how they are known, and what the figure rests on.
 
 use super::{UseKey, fuel};
+use crate::air::components::usual_leakage;
+use crate::air::whole_home;
 use crate::home::{Gap, HeatCable, Home};
-use crate::sources::{Confidence, Source, air, climate, freeze, trade};
+use crate::hot_water::HeaterSeen;
+use crate::properties::water::WATER_HEAT;
+use crate::sources::{Confidence, Source, air, climate, freeze, trade, water_heater};
 
 const GAP_SOURCES: &[&Source] = &[
     &air::CRACK_FLOW_1987,
     &air::CRACK_EDGE,
     &air::HANDBOOK_2021_CH16,
+    &air::HANDBOOK_2021_CH16_ENHANCED,
     &trade::GAP_DEPTHS,
     &climate::SERIES,
     &climate::TYPICAL_YEARS,
@@ -29,6 +34,16 @@ const CABLE_SOURCES: &[&Source] = &[
     &climate::NORMALS,
 ];
 
+const HEATER_SOURCES: &[&Source] = &[
+    &water_heater::FACTOR_TEST,
+    &water_heater::FACTOR_ALGEBRA,
+    &water_heater::MAINS,
+    &WATER_HEAT,
+    &climate::SERIES,
+    &climate::TYPICAL_YEARS,
+    &climate::NORMALS,
+];
+
 /// Where a figure comes from.
 #[derive(Debug, Clone)]
 pub struct Inputs {
@@ -44,7 +59,9 @@ pub struct Inputs {
 #[must_use]
 pub fn use_inputs(home: &Home, key: UseKey) -> Inputs {
     match key {
+        UseKey::HotWater | UseKey::HotTank | UseKey::TankInRoom => heater_inputs(home),
         UseKey::Gap(index) => gap_inputs(home, |i, _| i == index),
+        UseKey::OtherLeaks => other_inputs(home),
         UseKey::HeatCable => cable_inputs(home),
     }
 }
@@ -66,11 +83,29 @@ pub fn gap_inputs(home: &Home, which: impl Fn(usize, &Gap) -> bool) -> Inputs {
         (home.heating.fuel.is_some(), "heating.fuel"),
     ];
     fields.extend(known.iter().filter(|(seen, _)| *seen).map(|(_, path)| (*path).to_owned()));
-    let all_seen = known.iter().all(|(seen, _)| *seen);
+    let rows = home.gaps.iter().enumerate().filter(|(i, gap)| which(*i, gap));
+    let usual: Vec<_> = rows.filter_map(|(_, gap)| row_sources(gap)).flatten().collect();
+    let all_seen = known.iter().all(|(seen, _)| *seen) && usual.is_empty();
     Inputs {
         fields,
         confidence: if all_seen { Confidence::Seen } else { Confidence::Guessed },
-        sources: [GAP_SOURCES, fuel::SOURCES].concat(),
+        sources: [GAP_SOURCES, fuel::SOURCES, &usual].concat(),
+    }
+}
+
+/// What stands in for a gap that nobody measured.
+fn row_sources(gap: &Gap) -> Option<Vec<&'static Source>> {
+    gap.width.is_none().then(|| usual_leakage(gap)).flatten().map(|figure| figure.sources)
+}
+
+/// What the figure of all other leaks was made from: what the home has, less what was found.
+fn other_inputs(home: &Home) -> Inputs {
+    let whole = whole_home::leakage(&home.building);
+    let gaps = gap_inputs(home, |_, _| true);
+    Inputs {
+        fields: [whole.inputs, gaps.fields].concat(),
+        confidence: whole.confidence.max(gaps.confidence),
+        sources: [whole.sources, gaps.sources].concat(),
     }
 }
 
@@ -86,4 +121,25 @@ pub fn cable_inputs(home: &Home) -> Inputs {
     };
     let fields = ["home.zip", "heat_cable", "electricity_usd_per_kwh"].map(String::from).to_vec();
     Inputs { fields, confidence, sources: CABLE_SOURCES.to_vec() }
+}
+
+/// What a figure of the water heater was made from.
+#[must_use]
+pub fn heater_inputs(home: &Home) -> Inputs {
+    let heater = &home.water_heater;
+    let known = [
+        (home.building.zip.is_some(), "home.zip"),
+        (heater.kind.is_some(), "water_heater.kind"),
+        (heater.tap.is_some(), "water_heater.tap_f"),
+        (heater.place.is_some(), "water_heater.place"),
+        (home.people.count.is_some(), "people.residents_count"),
+        (heater.shower.is_some(), "water_heater.shower_gallon_s"),
+    ];
+    let fields = known.iter().filter(|(seen, _)| *seen).map(|(_, path)| (*path).to_owned());
+    Inputs {
+        fields: fields.collect(),
+        // What the tank loses and what people draw is never seen.
+        confidence: Confidence::Guessed,
+        sources: [HEATER_SOURCES, HeaterSeen::SOURCES, fuel::SOURCES].concat(),
+    }
 }

@@ -1,7 +1,8 @@
 //! What leaks carry into the roof over the year.
 
 use super::Weather;
-use super::gaps::{indoor_air, leads_to, leakage, setpoint};
+use super::gaps::{leaks_of, setpoint};
+use crate::air::leaks::leads_to;
 use crate::home::{Home, LeadsTo};
 use crate::moisture::{CeilingLeak, IndoorVapour, Roof, RoofYear, roof_year};
 use crate::properties::air::standard_pressure;
@@ -26,9 +27,12 @@ pub fn wet_roof(
     vapour: IndoorVapour,
     under_sky: TemperatureInterval,
 ) -> Option<RoofYear> {
-    let air = indoor_air(home, weather)?;
-    let into_roof = home.gaps.iter().filter(|gap| leads_to(gap) == LeadsTo::RoofCavity);
-    let area: Area = into_roof.map(|gap| leakage(gap, &air)).sum();
+    let leaks = leaks_of(home, weather)?;
+    let into_roof = home.gaps.iter().zip(leaks.gaps);
+    let area: Area = into_roof
+        .filter(|(gap, _)| leads_to(gap) == LeadsTo::RoofCavity)
+        .map(|(_, area)| area)
+        .sum();
     let roof = Roof {
         leak: CeilingLeak::new(
             area,

@@ -3,7 +3,20 @@
 use super::Bounds;
 
 /// Water on skin.
-pub const BURN_WATER: Bounds = Bounds::new("water_temperature", "°C", (0.0, 100.0), "liquid water");
+pub const BURN_WATER: Bounds = Bounds::new(
+    "water_temperature",
+    "°C",
+    (0.0, 110.0),
+    "from ice to the steam of a tank under pressure",
+);
+
+/// Mean air temperature of a year.
+pub const ANNUAL_MEAN: Bounds =
+    Bounds::new("annual_mean", "°C", (-40.0, 45.0), "colder or warmer than any place lived in");
+
+/// Warmest less coldest monthly mean.
+pub const MONTHLY_SWING: Bounds =
+    Bounds::new("monthly_swing", "K", (0.0, 80.0), "zero is the tropics; no place swings more");
 
 /// Along the gap.
 pub const GAP_LENGTH: Bounds = Bounds::new(
@@ -192,6 +205,8 @@ pub const BAG: Bounds = Bounds::new(
 /// All of them, for tests of the words and of the table itself.
 pub const ALL: &[&Bounds] = &[
     &BURN_WATER,
+    &ANNUAL_MEAN,
+    &MONTHLY_SWING,
     &GAP_LENGTH,
     &GAP_WIDTH,
     &GAP_DEPTH,

@@ -67,8 +67,32 @@ pub const FILTER_IN_USE: Bounds = Bounds::new(
 );
 
 /// The hottest reading at a tap.
-pub const TAP: Bounds =
-    Bounds::new("tap_temperature", "°F", (32.0, 212.0), "between ice and steam");
+pub const TAP: Bounds = Bounds::new(
+    "tap_temperature",
+    "°F",
+    (32.0, 230.0),
+    "between ice and steam; a tank under pressure gives steam above 212",
+);
+
+/// How far a dial was turned down.
+pub const MARKS: Bounds = Bounds::new(
+    "marks_down",
+    "",
+    (-10.0, 10.0),
+    "a dial has some seven marks; less than zero is up",
+);
+
+/// Water in the tank.
+pub const TANK: Bounds =
+    Bounds::new("tank_volume", "gal", (2.0, 120.0), "from a tank below a sink to the largest");
+
+/// Seconds until the shower has filled a gallon.
+pub const GALLON: Bounds =
+    Bounds::new("shower_gallon", "s", (5.0, 240.0), "quicker than any shower, or a drip");
+
+/// People who live there.
+pub const RESIDENTS: Bounds =
+    Bounds::new("residents", "", (1.0, 20.0), "more than a home of three sections holds");
 
 /// Seconds in which a fan empties a bag.
 pub const BAG: Bounds = Bounds::new(
@@ -88,6 +112,34 @@ pub const GAP_WIDTH: Bounds = Bounds::new(
     "in",
     (0.01, 12.0),
     "narrower than a business card, or wider than a hand is long: a hole in the wall",
+);
+
+/// How far the width of a gap may be off.
+pub const GAP_ERROR: Bounds =
+    Bounds::new("gap_error", "in", (0.001, 1.0), "from a feeler gauge to a guess by eye");
+
+/// Gaps like one another.
+pub const GAP_COUNT: Bounds =
+    Bounds::new("gap_count", "", (1.0, 100.0), "more outlets than a home has");
+
+/// Flow of a blower test at 50 Pa.
+pub const FLOW_50: Bounds = Bounds::new(
+    "flow_50",
+    "cfm",
+    (50.0, 15_000.0),
+    "from a home tighter than any to three blowers at once",
+);
+
+/// Flow exponent of a blower test.
+pub const EXPONENT: Bounds =
+    Bounds::new("leak_exponent", "", (0.5, 1.0), "from an orifice to a long, narrow crack");
+
+/// Leakage area of a whole home.
+pub const LEAKAGE: Bounds = Bounds::new(
+    "home_leakage",
+    "in²",
+    (3.0, 1_500.0),
+    "from a home tighter than any to an open door",
 );
 
 /// The way the air travels through the gap.
@@ -141,9 +193,18 @@ pub const ALL: &[&Bounds] = &[
     &PRICE_GALLON,
     &FILTER_IN_USE,
     &TAP,
+    &MARKS,
+    &TANK,
+    &GALLON,
+    &RESIDENTS,
     &BAG,
     &GAP_LENGTH,
     &GAP_WIDTH,
+    &GAP_ERROR,
+    &GAP_COUNT,
+    &FLOW_50,
+    &EXPONENT,
+    &LEAKAGE,
     &GAP_DEPTH,
     &BENDS,
     &CABLE_LENGTH,

@@ -212,7 +212,7 @@ fn zips(body: &mut Reader<'_>, stations: usize) -> Result<BTreeMap<u32, Area>, B
     let km = (0..zips.len()).map(|_| body.whole()).collect::<Result<Vec<_>, _>>()?;
     let zones = zones(body, zips.len())?;
     let area = |i: usize| Area { station: nearest[i], km: Some(km[i]), zone: zones[i] };
-    Ok(zips.iter().enumerate().map(|(i, &zip)| (zip, area(i))).collect())
+    Ok(by_number(zips.iter().enumerate().map(|(i, &zip)| (zip, area(i)))))
 }
 
 fn zip3(body: &mut Reader<'_>, stations: usize) -> Result<BTreeMap<u32, Area>, BadAtlas> {
@@ -220,7 +220,14 @@ fn zip3(body: &mut Reader<'_>, stations: usize) -> Result<BTreeMap<u32, Area>, B
     let nearest = nearest(body, starts.len(), stations)?;
     let zones = zones(body, starts.len())?;
     let area = |i: usize| Area { station: nearest[i], km: None, zone: zones[i] };
-    Ok(starts.iter().enumerate().map(|(i, &start)| (start, area(i))).collect())
+    Ok(by_number(starts.iter().enumerate().map(|(i, &start)| (start, area(i)))))
+}
+
+/// Collecting would bring a sort along, and they are in order.
+fn by_number(areas: impl Iterator<Item = (u32, Area)>) -> BTreeMap<u32, Area> {
+    let mut map = BTreeMap::new();
+    map.extend(areas);
+    map
 }
 
 /// Values were held to ranges of a few thousand; each is exact.

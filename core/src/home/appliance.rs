@@ -1,7 +1,7 @@
 //! Furnace, filter, water heater, and what their fuel costs.
 
 use crate::money::Dollars;
-use uom::si::f64::{Ratio, ThermodynamicTemperature, Time};
+use uom::si::f64::{Length, Ratio, ThermodynamicTemperature, Time, Volume, VolumeRate};
 
 /// What the main heating burns or draws.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -100,6 +100,33 @@ pub enum HeaterKind {
     SealedCombustion,
     /// Burner open to its closet, with a draft hood.
     DraftHood,
+    /// Elements without a tank.
+    TanklessElectric,
+    /// Burner without a tank.
+    TanklessGas,
+}
+
+impl HeaterKind {
+    /// Whether something burns in it.
+    #[must_use]
+    pub fn burns(self) -> bool {
+        matches!(self, Self::SealedCombustion | Self::DraftHood | Self::TanklessGas)
+    }
+
+    /// Whether it keeps water hot.
+    #[must_use]
+    pub fn has_tank(self) -> bool {
+        !matches!(self, Self::TanklessElectric | Self::TanklessGas)
+    }
+}
+
+/// The dial in one place, and the tap that belongs to it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Turn {
+    /// Marks below the place where the dial stood at first.
+    pub marks_down: f64,
+    /// The hottest reading there.
+    pub tap: ThermodynamicTemperature,
 }
 
 /// Where the tank stands.
@@ -138,14 +165,16 @@ pub enum Relief {
 }
 
 /// The water heater and its tap.
-#[derive(Debug, Clone, Copy, PartialEq, Default)]
+#[derive(Debug, Clone, PartialEq, Default)]
 pub struct WaterHeater {
     /// What makes the hot water.
     pub kind: Option<HeaterKind>,
     /// Where the tank stands.
     pub place: Option<HeaterPlace>,
-    /// The hottest reading at a tap.
+    /// The hottest reading at a tap, the latest where the dial was turned since.
     pub tap: Option<ThermodynamicTemperature>,
+    /// Every place of the dial that was tried, in order, with its reading.
+    pub turns: Vec<Turn>,
     /// The thermometer showed 32 °F in ice water.
     pub thermometer_checked: Option<bool>,
     /// A mixing valve sits behind the tank.
@@ -158,4 +187,22 @@ pub struct WaterHeater {
     pub steam_or_rumbling: Option<bool>,
     /// The relief valve and its pipe.
     pub relief: Option<Relief>,
+    /// Water in the tank, as its label says.
+    pub volume: Option<Volume>,
+    /// A jacket is round the tank.
+    pub jacket: Option<bool>,
+    /// The first feet of the hot pipe wear a sleeve.
+    pub sleeve: Option<bool>,
+    /// Flow of the shower, measured with a bucket.
+    pub shower: Option<VolumeRate>,
+    /// Factor of the heater; `None` takes what is usual for its kind.
+    pub factor: Option<Ratio>,
+    /// Water in the tank where the tap does not show it; `None` takes what is usual.
+    pub stored: Option<ThermodynamicTemperature>,
+    /// Pipe at the tank that stays hot between draws; `None` takes what is usual.
+    pub near_pipe: Option<Length>,
+    /// Hot water used over what is usual for so many people; `None` takes what is usual.
+    pub thirst: Option<Ratio>,
+    /// How far its place follows the outdoors; `None` takes what is usual.
+    pub follows_outdoors: Option<Ratio>,
 }

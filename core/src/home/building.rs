@@ -1,7 +1,7 @@
 //! The building and where it stands.
 
 use jiff::civil::Date;
-use uom::si::f64::{Area, Length, Ratio, ThermodynamicTemperature};
+use uom::si::f64::{Area, Length, Ratio, ThermodynamicTemperature, VolumeRate};
 
 /// The building and where it stands.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -20,8 +20,13 @@ pub struct Building {
     pub bedrooms: Option<u8>,
     /// What stands round it and breaks the wind.
     pub shelter: Option<Shelter>,
-    /// Air that really comes in over what the model says; `None` takes the model's word.
-    pub infiltration_factor: Option<Ratio>,
+    /// What a test with a blower in the door found.
+    pub leak_test: Option<LeakTest>,
+    /// Leakage area of the whole home, where a draw has set it.
+    pub leakage: Option<Area>,
+    /// How far the air that really comes in is off what the models say, in errors of the models;
+    /// `None` takes their word.
+    pub infiltration_error: Option<Ratio>,
     /// What the thermostat is set to in winter.
     pub setpoint: Option<ThermodynamicTemperature>,
     /// What the thermometer indoors shows today.
@@ -89,6 +94,22 @@ impl Shelter {
     pub fn class(self) -> u8 {
         self as u8 + 1
     }
+}
+
+/// What a test with a blower in the door found.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum LeakTest {
+    /// Flow at 50 Pa, and the exponent where it was measured at several pressures.
+    FlowAt50 {
+        /// The flow.
+        flow: VolumeRate,
+        /// The exponent.
+        exponent: Option<Ratio>,
+    },
+    /// Effective leakage area at 4 Pa.
+    AreaAt4(Area),
+    /// Equivalent leakage area at 10 Pa.
+    AreaAt10(Area),
 }
 
 /// How a home is cooled.

@@ -12,10 +12,7 @@ impl Home {
         let soot = [self.heating.soot, self.water_heater.soot];
         let mut signs = [look.oven_for_heat, look.flame_indoors].into_iter().chain(soot);
         let flame = signs.any(|seen| seen == Some(true));
-        let heater = self
-            .water_heater
-            .kind
-            .map(|kind| matches!(kind, HeaterKind::SealedCombustion | HeaterKind::DraftHood));
+        let heater = self.water_heater.kind.map(HeaterKind::burns);
         match (self.heating.fuel.map(Fuel::burns), heater) {
             _ if flame => Some(true),
             (Some(true), _) | (_, Some(true)) => Some(true),
@@ -28,8 +25,7 @@ impl Home {
     /// heater but an electric one, or a furnace whose sealed label nobody saw.
     #[must_use]
     pub fn burner_may_need_air(&self) -> bool {
-        let electric_tank =
-            matches!(self.water_heater.kind, Some(HeaterKind::Electric | HeaterKind::HeatPump));
+        let electric_tank = self.water_heater.kind.is_some_and(|kind| !kind.burns());
         let furnace_without = self.heating.fuel.is_some_and(|fuel| !fuel.burns())
             || self.heating.sealed_label_seen == Some(true);
         !(electric_tank && furnace_without)

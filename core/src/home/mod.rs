@@ -11,11 +11,13 @@ mod spoken;
 
 pub use appliance::{
     AirOpenings, Filter, FilterLook, Fuel, FuelPrice, HeaterKind, HeaterPlace, Heating, PriceUnit,
-    Relief, WaterHeater,
+    Relief, Turn, WaterHeater,
 };
-pub use building::{Building, Cooling, GroundBelow, Sections, Shelter, Tenure, WetWindows};
+pub use building::{
+    Building, Cooling, GroundBelow, LeakTest, Sections, Shelter, Tenure, WetWindows,
+};
 pub use cable::{CableControl, CableSigns, HeatCable, Season};
-pub use gap::{Gap, GapPlace, LeadsTo};
+pub use gap::{Gap, GapPlace, LeadsTo, WidthClass, WindowKind};
 pub use people::{Alarm, FirstLook, People};
 pub(crate) use spoken::{Spoken, spoken};
 
@@ -55,6 +57,8 @@ pub struct BathFan {
     pub emptying: Option<uom::si::f64::Time>,
     /// Where its air goes.
     pub ends: Option<FanEnd>,
+    /// Whether it, or another fan, runs long enough each day to bring the home its fresh air.
+    pub runs_steadily: Option<bool>,
 }
 
 /// Where a fan blows to.

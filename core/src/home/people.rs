@@ -15,6 +15,8 @@ pub struct People {
     pub oxygen: Option<bool>,
     /// Another medical machine that needs power.
     pub medical_machine: Option<bool>,
+    /// How many live there.
+    pub count: Option<u8>,
 }
 
 impl People {

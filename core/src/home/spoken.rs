@@ -3,6 +3,7 @@
 use super::{
     AirOpenings, Alarm, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace, GroundBelow,
     HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure, WetWindows,
+    WidthClass, WindowKind,
 };
 
 /// A choice that has a word in requests and answers.
@@ -80,6 +81,8 @@ spoken! {
         "heat_pump" = HeatPump,
         "sealed_combustion" = SealedCombustion,
         "draft_hood" = DraftHood,
+        "tankless_electric" = TanklessElectric,
+        "tankless_gas" = TanklessGas,
     }
     HeaterPlace {
         "room" = Room,
@@ -98,6 +101,9 @@ spoken! {
         "marriage_line" = MarriageLine,
         "pipe_hole" = PipeHole,
         "bath_fan_housing" = BathFanHousing,
+        "fan_damper" = FanDamper,
+        "dryer_vent" = DryerVent,
+        "range_hood" = RangeHood,
         "access_panel" = AccessPanel,
         "outlet_plate" = OutletPlate,
         "cooler_grille" = CoolerGrille,
@@ -105,6 +111,19 @@ spoken! {
         "furnace_closet" = FurnaceCloset,
         "coil_cabinet" = CoilCabinet,
         "elsewhere" = Elsewhere,
+    }
+    WindowKind {
+        "hung" = Hung,
+        "sliding" = Sliding,
+        "awning" = Awning,
+        "jalousie" = Jalousie,
+    }
+    WidthClass {
+        "card" = Card,
+        "dime" = Dime,
+        "two_coins" = TwoCoins,
+        "pencil" = Pencil,
+        "not_measured" = NotMeasured,
     }
     LeadsTo {
         "outdoors" = Outdoors,

@@ -1,9 +1,10 @@
 //! Whose skin it is.
 
-use super::damage::{DamageLaw, Injury};
+use super::damage::{DamageLaw, Exposure, Injury};
 use crate::home::spoken;
 use crate::sources::Source;
 use crate::sources::hot_water::{CHILD_SKIN, DEGREES, OLDER_SKIN, SKIN_LAYERS};
+use std::sync::OnceLock;
 use uom::si::{f64::Length, f64::Ratio, length::micrometer, ratio::ratio};
 
 /// Who is in the water, as far as it changes the time.
@@ -45,6 +46,18 @@ impl Person {
             law: DamageLaw::henriques(),
             threshold: Ratio::new::<ratio>(threshold),
         }
+    }
+
+    /// The warming of this person's skin, worked out once for all waters.
+    #[must_use]
+    pub fn exposure(self) -> &'static Exposure {
+        static SKINS: [OnceLock<Exposure>; 3] = [const { OnceLock::new() }; 3];
+        let skin = match self {
+            Self::Adult => &SKINS[0],
+            Self::Child => &SKINS[1],
+            Self::OlderAdult | Self::CannotFeelOrMove => &SKINS[2],
+        };
+        skin.get_or_init(|| self.injury().exposure())
     }
 
     /// Whether this person feels the heat and pulls away, so that a longer time helps.

@@ -1,5 +1,6 @@
 //! What to do first: stops, then at most three firsts, then the rest.
 
+mod fresh_air;
 mod season;
 mod walk;
 mod worth;
@@ -8,9 +9,10 @@ use crate::balance::{Assessment, Weather};
 use crate::home::Home;
 use crate::money::Dollars;
 use crate::repairs::{self, Repair};
-use crate::safety::{self, Lines, NoTightening, Stop};
+use crate::safety::{self, Kind, Lines, NoTightening, Stop};
 use uom::si::f64::Energy;
 
+pub use fresh_air::{by_leaks, is_short};
 pub use season::may_be_seasonal;
 pub use worth::is_worth_it;
 
@@ -66,6 +68,13 @@ impl Saving {
 }
 
 impl Plan {
+    /// Whether a stop keeps everyone from this repair for now.
+    #[must_use]
+    pub fn holds_back(&self, repair: &str) -> bool {
+        let open = |rule: &&str| self.stops.iter().any(|s| s.kind <= Kind::Off && s.rule == *rule);
+        safety::hides_jobs(&self.stops) || waits_for(repair).iter().any(open)
+    }
+
     /// Every repair of the plan, in the order in which they are done.
     pub fn proposals(&self) -> impl Iterator<Item = &Proposal> {
         self.mends.iter().map(|(_, mend)| mend).chain(&self.firsts).chain(&self.later)
@@ -79,7 +88,7 @@ fn mends(rule: &str) -> &'static [&'static str] {
         "smoke_alarm_missing" => &["smoke_alarm"],
         "openings_blocked" => &["clear_openings"],
         "cable_damaged" | "cable_old" => &["replace_cable"],
-        "hot_tap" => &["turn_down", "mixing_valve"],
+        "hot_tap" => &["turn_down", "mixing_valve", "set_valve"],
         _ => &[],
     }
 }
@@ -89,7 +98,9 @@ fn mends(rule: &str) -> &'static [&'static str] {
 fn waits_for(repair: &str) -> &'static [&'static str] {
     match repair {
         "turn_down" => &["tank_danger", "soot", "openings_blocked"],
-        "mixing_valve" | "clear_openings" => &["tank_danger"],
+        "mixing_valve" | "set_valve" | "tank_jacket" | "pipe_sleeve" | "clear_openings" => {
+            &["tank_danger"]
+        }
         "new_filter" => &["soot"],
         _ => &[],
     }

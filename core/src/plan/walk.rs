@@ -1,12 +1,12 @@
 //! The home on its way through the steps of a plan: each repair is tried on the home that the
 //! earlier ones leave behind.
 
-use super::{Proposal, Saving, season, waits_for, worth};
+use super::{Proposal, Saving, is_short, season, waits_for, worth};
 use crate::balance::{self, Assessment, Weather};
 use crate::home::Home;
 use crate::repairs::{self, Changes, Order, Repair};
 use crate::safety::{Kind, Lines, Stop};
-use uom::si::f64::Energy;
+use uom::si::f64::{Area, Energy};
 
 /// What the stops leave allowed.
 pub(super) struct Gate {
@@ -36,6 +36,7 @@ pub(super) struct Walk<'a> {
     weather: Option<&'a Weather<'a>>,
     lines: &'a Lines,
     gate: Gate,
+    leakage_at_first: Option<Area>,
 }
 
 /// A repair that was tried: what it proposes, and the home and year it would leave.
@@ -53,7 +54,8 @@ impl<'a> Walk<'a> {
         gate: Gate,
     ) -> Self {
         let year = weather.map(|weather| balance::assess(home, weather));
-        Self { home: home.clone(), year, weather, lines, gate }
+        let leakage_at_first = year.as_ref().and_then(|year| year.leakage);
+        Self { home: home.clone(), year, weather, lines, gate, leakage_at_first }
     }
 
     /// Does this repair, where it can and may be done.
@@ -84,7 +86,8 @@ impl<'a> Walk<'a> {
     /// where a pipe would be in danger of frost for longer than before.
     fn tried(&self, repair: &'static Repair) -> Option<Tried> {
         let home = (repair.apply)(&self.home)?;
-        let year = self.weather.map(|weather| balance::assess(&home, weather));
+        let year = self.weather.zip(self.year.as_ref());
+        let year = year.map(|(weather, before)| balance::assess_again(&home, weather, before));
         let saving = match self.year.as_ref().zip(year.as_ref()) {
             Some((before, after)) if !self.serves(repair, before, after) => return None,
             years => years.map(|(before, after)| Saving::between(before, after)),
@@ -95,13 +98,23 @@ impl<'a> Walk<'a> {
 
     fn serves(&self, repair: &Repair, before: &Assessment, after: &Assessment) -> bool {
         let saved = Saving::between(before, after).energy;
-        let idle = repair.changes != Changes::Safety && saved <= Energy::default();
+        let for_safety = matches!(repair.changes, Changes::Safety | Changes::Tap);
+        let idle = !for_safety && saved <= Energy::default();
         let colder = after.freeze_risk > before.freeze_risk;
         let mends = (repair.order)(&self.home) <= Order::HeatAndPipes;
         mends || !(idle || colder)
     }
 
     fn allowed(&self, repair: &Repair) -> bool {
-        self.gate.allows(repair) && season::allows(repair, &self.home, self.weather, self.lines)
+        let uncalled = repair.id == "ventilate" && !self.has_become_too_tight();
+        let in_season = season::allows(repair, &self.home, self.weather, self.lines);
+        !uncalled && in_season && self.gate.allows(repair)
+    }
+
+    /// Whether the steps so far have closed leaks, and those that are left bring too little air.
+    fn has_become_too_tight(&self) -> bool {
+        self.year
+            .as_ref()
+            .is_some_and(|year| year.leakage < self.leakage_at_first && is_short(&self.home, year))
     }
 }

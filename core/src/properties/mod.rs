@@ -2,3 +2,4 @@
 
 pub mod air;
 pub mod air_heat;
+pub mod water;

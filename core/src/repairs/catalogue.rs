@@ -1,6 +1,6 @@
 //! Every repair there is.
 
-use super::{Repair, alarms, cable, fan, filter, hot_water, openings, seal};
+use super::{Repair, alarms, cable, fan, filter, hot_water, openings, seal, tank};
 
 /// Every repair, in no order of merit.
 pub const ALL: &[&Repair] = &[
@@ -8,18 +8,26 @@ pub const ALL: &[&Repair] = &[
     &alarms::SMOKE_ALARM,
     &openings::CLEAR_OPENINGS,
     &fan::BATH_FAN_OUTDOORS,
+    &fan::VENTILATE,
     &cable::REPLACE_CABLE,
     &cable::CABLE_THERMOSTAT,
     &cable::CABLE_SEASON,
     &filter::NEW_FILTER,
     &hot_water::TURN_DOWN,
     &hot_water::MIXING_VALVE,
+    &hot_water::SET_VALVE,
+    &tank::TANK_JACKET,
+    &tank::PIPE_SLEEVE,
+    &tank::SHOWER_HEAD,
     &seal::COOLER_COVER,
     &seal::DOOR_SWEEP,
     &seal::DOOR_STRIP,
     &seal::PIPE_HOLES,
     &seal::MARRIAGE_LINE,
     &seal::FAN_HOUSING,
+    &seal::FAN_DAMPER,
+    &seal::DRYER_FLAP,
+    &seal::HOOD_DAMPER,
     &seal::ACCESS_PANEL,
     &seal::CEILING_JOINT,
     &seal::CASING,

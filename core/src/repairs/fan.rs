@@ -1,7 +1,7 @@
 //! The bath fan.
 
 use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
-use crate::home::FanEnd;
+use crate::home::{FanEnd, Home};
 
 /// Lead its air outdoors.
 pub(super) const BATH_FAN_OUTDOORS: Repair = Repair {
@@ -20,5 +20,34 @@ pub(super) const BATH_FAN_OUTDOORS: Repair = Repair {
     },
     fee: |_| Fee::HALF_DAY,
     cautions: |_| vec![Warning::MOISTURE_FIRST],
+    life_years: 15.0,
+};
+
+/// A fan that was felt to move air, and that blows outdoors.
+fn works(home: &Home) -> bool {
+    let fan = &home.bath_fan;
+    fan.ends == Some(FanEnd::Outdoors) && fan.emptying.is_some()
+}
+
+/// Let a fan bring the fresh air that leaks no longer bring. The plan offers it where they do not.
+pub(super) const VENTILATE: Repair = Repair {
+    id: "ventilate",
+    order: |_| Order::Moisture,
+    changes: Changes::Safety,
+    who: |home| if works(home) { Who::Resident } else { Who::Qualified },
+    apply: |home| {
+        let mut after = home.clone();
+        after.bath_fan.runs_steadily = Some(true);
+        (home.bath_fan.runs_steadily != Some(true)).then_some(after)
+    },
+    materials: |home| {
+        let timer = if works(home) { "fan_timer" } else { "ventilation_fan" };
+        vec![Material::new(timer, 1.0)]
+    },
+    fee: |home| if works(home) { Fee::NONE } else { Fee::HALF_DAY },
+    cautions: |home| {
+        let burner = home.burner_may_need_air();
+        burner.then_some(Warning::CO).into_iter().chain([Warning::VENT_AFTER_TIGHT]).collect()
+    },
     life_years: 15.0,
 };

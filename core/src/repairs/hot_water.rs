@@ -1,4 +1,4 @@
-//! The tap's temperature.
+//! The tap's temperature: the dial, the valve behind the tank.
 
 use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
 use crate::home::{HeaterKind, Home, Tenure};
@@ -34,11 +34,12 @@ fn warnings(home: &Home) -> Vec<Warning> {
     all
 }
 
-/// The dial of a burner is for anyone; behind the plates of an electric tank are 240 volts.
+/// The dial of a burner and the panel of a heat pump or of a heater without tank are for anyone;
+/// behind the plates of an electric tank are 240 volts.
 fn who_turns_it(home: &Home) -> Who {
     match home.water_heater.kind {
-        Some(HeaterKind::SealedCombustion | HeaterKind::DraftHood) => Who::Resident,
-        _ => Who::Qualified,
+        None | Some(HeaterKind::Electric) => Who::Qualified,
+        Some(_) => Who::Resident,
     }
 }
 
@@ -54,7 +55,7 @@ fn order(home: &Home) -> Order {
 pub(super) const TURN_DOWN: Repair = Repair {
     id: "turn_down",
     order,
-    changes: Changes::Safety,
+    changes: Changes::Tap,
     who: who_turns_it,
     apply: |home| match target(home) {
         Target::TurnTo(target) if too_hot(home, target) => {
@@ -74,7 +75,7 @@ pub(super) const TURN_DOWN: Repair = Repair {
 pub(super) const MIXING_VALVE: Repair = Repair {
     id: "mixing_valve",
     order,
-    changes: Changes::Safety,
+    changes: Changes::Tap,
     who: |_| Who::Qualified,
     apply: |home| match target(home) {
         Target::StoreHotAndMix(target)
@@ -83,6 +84,8 @@ pub(super) const MIXING_VALVE: Repair = Repair {
             let mut after = home.clone();
             after.water_heater.tap = Some(target);
             after.water_heater.mixing_valve = Some(true);
+            // The tank is stored hot from now on, whatever was known of it.
+            after.water_heater.stored = None;
             Some(after)
         }
         _ => None,
@@ -91,4 +94,24 @@ pub(super) const MIXING_VALVE: Repair = Repair {
     fee: |_| Fee::HALF_DAY,
     cautions: warnings,
     life_years: 10.0,
+};
+
+/// The valve that is there, set to 120 °F. The tank behind it stays hot.
+pub(super) const SET_VALVE: Repair = Repair {
+    id: "set_valve",
+    order,
+    changes: Changes::Tap,
+    who: |_| Who::Qualified,
+    apply: |home| match target(home) {
+        Target::SetValve(target) if too_hot(home, target) => {
+            let mut after = home.clone();
+            after.water_heater.tap = Some(target);
+            Some(after)
+        }
+        _ => None,
+    },
+    materials: |_| vec![Material::new("thermometer", 1.0)],
+    fee: |_| Fee::VISIT,
+    cautions: warnings,
+    life_years: 5.0,
 };

@@ -12,6 +12,7 @@ mod hot_water;
 mod openings;
 mod seal;
 mod shopping;
+mod tank;
 mod warning;
 
 pub use catalogue::{ALL, by_id};
@@ -69,6 +70,10 @@ pub enum Changes {
     Gaps(GapPlace),
     /// The heat cable.
     Cable,
+    /// The temperature at the tap: it keeps people safe, whatever it saves.
+    Tap,
+    /// Tank, pipe and shower.
+    HotWater,
     /// Something that keeps people safe; no energy is counted for it.
     Safety,
 }

@@ -2,7 +2,7 @@
 //! qualified person, and no repair here can touch them.
 
 use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
-use crate::home::{Gap, GapPlace, Home, LeadsTo};
+use crate::home::{Gap, GapPlace, Home, LeadsTo, WindowKind};
 use uom::si::f64::{Length, Ratio};
 use uom::si::length::{foot, inch};
 use uom::si::ratio::ratio;
@@ -15,6 +15,8 @@ const fn leaves(place: GapPlace) -> f64 {
         GapPlace::WindowSash => 0.26,
         GapPlace::PipeHole => 0.33,
         GapPlace::OutletPlate => 0.06,
+        GapPlace::FanDamper => 0.50,
+        GapPlace::RangeHood => 0.13,
         // Caulked joints; no pair of rows exists for the rest, which are closed with the same means.
         _ => 0.20,
     }
@@ -22,8 +24,11 @@ const fn leaves(place: GapPlace) -> f64 {
 
 fn may_close(home: &Home, place: GapPlace, gap: &Gap) -> bool {
     let idle = gap.leads_to == Some(LeadsTo::RoomOrReturn);
+    // Slats close on each other: no strip fits between them.
+    let slats = gap.window == Some(WindowKind::Jalousie);
+    let done = gap.width.is_none() && gap.sealed == Some(true);
     gap.place == place
-        && !idle
+        && !(idle || slats || done)
         && !home.may_feed_a_burner(gap)
         && gap.open.get::<ratio>() > leaves(place)
 }
@@ -41,12 +46,28 @@ fn sealed(home: &Home, place: GapPlace) -> Option<Home> {
     Some(after)
 }
 
-/// A gap as wide as a finger's edge and as large as a playing card's half is a hole, wherever it
-/// is; the rest are small seals: judgement, [`ORDER_OF_WORK`](crate::sources::trade::ORDER_OF_WORK).
+/// Length of a gap; where nobody measured one, that of a door's three sides, of its bottom, of the
+/// sashes of a window, or three feet (common practice).
+fn length(gap: &Gap) -> Length {
+    let usual = match gap.place {
+        GapPlace::DoorSide => 17.0,
+        GapPlace::WindowSash => 16.0,
+        _ => 3.0,
+    };
+    gap.length.unwrap_or(Length::new::<foot>(usual)) * f64::from(gap.count)
+}
+
+/// Width of a gap; an eighth of an inch where nobody measured one.
+fn width_in(gap: &Gap) -> f64 {
+    gap.width.map_or(0.125, |width| width.get::<inch>())
+}
+
+/// A gap at least a quarter of an inch wide and five square inches large is a hole, wherever it is;
+/// the rest are small seals: judgement, [`ORDER_OF_WORK`](crate::sources::trade::ORDER_OF_WORK).
 fn order(home: &Home, place: GapPlace) -> Order {
     let hole = closable(home, place).any(|gap| {
-        let (length, width) = (gap.length.get::<inch>(), gap.width.get::<inch>());
-        width >= 0.25 && length * width >= 5.0
+        let width = width_in(gap);
+        width >= 0.25 && length(gap).get::<inch>() * width >= 5.0
     });
     match place {
         GapPlace::OutletPlate => Order::Trifles,
@@ -63,12 +84,12 @@ fn who(home: &Home, place: GapPlace, usual: Who) -> Who {
 
 /// Length of the gaps at a place, with a tenth for waste, in feet.
 fn feet(home: &Home, place: GapPlace) -> f64 {
-    let length: Length = closable(home, place).map(|gap| gap.length).sum();
+    let length: Length = closable(home, place).map(length).sum();
     length.get::<foot>() * 1.1
 }
 
 fn count(home: &Home, place: GapPlace) -> f64 {
-    closable(home, place).map(|_| 1.0).sum()
+    closable(home, place).map(|gap| f64::from(gap.count)).sum()
 }
 
 /// Wider than this a gap takes a board or mesh, and caulk only round it.
@@ -76,8 +97,8 @@ const WIDEST_BEAD_IN: f64 = 0.5;
 
 /// Boards for the gaps that no bead spans.
 fn boards(home: &Home, place: GapPlace) -> Option<Material> {
-    let wide = |gap: &&Gap| gap.width.get::<inch>() > WIDEST_BEAD_IN;
-    let count: f64 = closable(home, place).filter(wide).map(|_| 1.0).sum();
+    let wide = |gap: &&Gap| width_in(gap) > WIDEST_BEAD_IN;
+    let count: f64 = closable(home, place).filter(wide).map(|gap| f64::from(gap.count)).sum();
     (count > 0.0).then(|| Material::new("patch_board", count))
 }
 
@@ -90,8 +111,8 @@ fn caulked(home: &Home, place: GapPlace) -> Vec<Material> {
 fn tubes(home: &Home, place: GapPlace) -> f64 {
     const TUBE_IN3: f64 = 10.1 * 1.804_687_5;
     let bead = |gap: &Gap| {
-        let width = gap.width.get::<inch>().clamp(0.25, WIDEST_BEAD_IN);
-        gap.length.get::<inch>() * 1.1 * width * width
+        let width = width_in(gap).clamp(0.25, WIDEST_BEAD_IN);
+        length(gap).get::<inch>() * 1.1 * width * width
     };
     closable(home, place).map(bead).sum::<f64>() / TUBE_IN3
 }
@@ -146,6 +167,12 @@ seals! {
         ], &[Warning::BELLY_FREEZE];
     FAN_HOUSING: "fan_housing", BathFanHousing, AbleAdult, 10.0,
         |_| vec![Material::new("foil_tape_roll", 1.0)], &[];
+    FAN_DAMPER: "fan_damper", FanDamper, Qualified, 10.0,
+        |h| vec![Material::new("bath_fan_damper", count(h, GapPlace::FanDamper))], &[];
+    DRYER_FLAP: "dryer_flap", DryerVent, AbleAdult, 10.0,
+        |h| vec![Material::new("dryer_vent_hood", count(h, GapPlace::DryerVent))], &[];
+    HOOD_DAMPER: "hood_damper", RangeHood, Qualified, 10.0,
+        |h| vec![Material::new("range_hood_damper", count(h, GapPlace::RangeHood))], &[];
     ACCESS_PANEL: "access_panel", AccessPanel, Resident, 7.0,
         |h| vec![Material::new("gasket_tape_17ft", feet(h, GapPlace::AccessPanel) / 17.0)], &[];
     CEILING_JOINT: "ceiling_joint", CeilingJoint, Resident, 10.0,

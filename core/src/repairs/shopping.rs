@@ -58,6 +58,11 @@ impl Material {
 
 /// Retail prices, low and high: [`crate::sources::trade::RETAIL_PRICES`].
 const PRICES: &[(&str, Unit, (f64, f64))] = &[
+    ("bath_fan_damper", Unit::Piece, (10.0, 25.0)),
+    ("dryer_vent_hood", Unit::Piece, (12.0, 30.0)),
+    ("range_hood_damper", Unit::Piece, (15.0, 40.0)),
+    ("fan_timer", Unit::Piece, (20.0, 45.0)),
+    ("ventilation_fan", Unit::Piece, (80.0, 250.0)),
     ("backer_rod_20ft", Unit::Roll, (4.0, 8.0)),
     ("bath_fan_duct_kit", Unit::Kit, (25.0, 60.0)),
     ("caulk", Unit::Tube, (3.0, 5.0)),
@@ -73,7 +78,10 @@ const PRICES: &[(&str, Unit, (f64, f64))] = &[
     ("mixing_valve", Unit::Piece, (60.0, 150.0)),
     ("outlet_gasket", Unit::Piece, (0.3, 0.6)),
     ("patch_board", Unit::Piece, (5.0, 15.0)),
+    ("pipe_sleeve_6ft", Unit::Piece, (3.0, 8.0)),
+    ("shower_head", Unit::Piece, (10.0, 30.0)),
     ("smoke_alarm", Unit::Piece, (10.0, 30.0)),
+    ("tank_jacket", Unit::Piece, (25.0, 50.0)),
     ("thermometer", Unit::Piece, (8.0, 15.0)),
     ("window_strip_17ft", Unit::Roll, (5.0, 12.0)),
 ];

@@ -50,6 +50,8 @@ fn unit(written: &'static str) -> Arg {
         "in" => "unit.in",
         "ft" => "unit.ft",
         "°F" => "unit.f",
+        "in²" => "unit.in2",
+        "cfm" => "unit.cfm",
         "s" => "unit.s",
         "days" => "unit.days",
         "W/ft" => "unit.w_per_ft",

@@ -9,10 +9,12 @@ use crate::home::{FanEnd, Fuel, Home, People};
 use crate::hot_water::{
     BurnTime, Person, Target, WordedTime, burn_time, target, thermometer_error,
 };
+use crate::safety::{Lines, Meaning, meaning};
 use crate::sources::Figure;
 use crate::uncertainty::Ranges;
 use crate::units::{in_fahrenheit, volume_rate::cfm, warmer_by};
-use uom::si::f64::{Time, VolumeRate};
+use uom::si::area::{square_inch, square_meter};
+use uom::si::f64::{Area, Time, VolumeRate};
 use uom::si::time::{day, second};
 use uom::si::volume_rate::cubic_meter_per_second;
 
@@ -27,8 +29,8 @@ pub struct Finding {
     pub figure: Option<Shown>,
 }
 
-pub(super) fn findings(home: &Home, ranges: &Ranges) -> Vec<Finding> {
-    let mut all = tap(home);
+pub(super) fn findings(home: &Home, ranges: &Ranges, lines: &Lines) -> Vec<Finding> {
+    let mut all = tap(home, lines);
     all.extend(gaps(home, ranges));
     all.extend(ranges.roof.as_ref().map(super::roof::finding));
     all.extend(super::roof::wet_windows(home, ranges));
@@ -36,14 +38,16 @@ pub(super) fn findings(home: &Home, ranges: &Ranges) -> Vec<Finding> {
     all.extend(freeze_risk(ranges));
     all.extend(filter(home));
     all.extend(bath_fan(home));
+    all.extend(leakage(ranges));
     all.extend(fresh_air(home));
+    all.extend(fresh_by_leaks(ranges));
     all.extend(already_good(home));
     all
 }
 
 /// Whose burn time is told: an adult's, that of everyone who burns faster and lives here, and a
 /// child's where nobody asked.
-fn whose(people: People) -> Vec<Person> {
+pub(super) fn whose(people: People) -> Vec<Person> {
     [
         (Some(true), Person::Adult),
         (Some(people.child_under_5 != Some(false)), Person::Child),
@@ -55,7 +59,7 @@ fn whose(people: People) -> Vec<Person> {
     .collect()
 }
 
-fn tap(home: &Home) -> Vec<Finding> {
+fn tap(home: &Home, lines: &Lines) -> Vec<Finding> {
     let Some(tap) = home.water_heater.tap else { return vec![] };
     let error = thermometer_error(home.water_heater.thermometer_checked == Some(true));
     let reading = in_fahrenheit(tap).round();
@@ -63,8 +67,10 @@ fn tap(home: &Home) -> Vec<Finding> {
         .into_iter()
         .filter_map(|person| Some(burn(reading, person, &burn_time(tap, error, person).ok()?)))
         .collect();
-    if reading < 110.0 {
-        all.push(plain("tap", Phrase::new("finding.tap_cool").with("tap", reading)));
+    if matches!(meaning(home, lines), Some(Meaning::TooCool | Meaning::AskBack)) {
+        let for_care = matches!(target(home), Target::StoreHotAndMix(_));
+        let key = if for_care { "finding.tap_cool_care" } else { "finding.tap_cool" };
+        all.push(plain("tap", Phrase::new(key).with("tap", reading)));
     }
     all
 }
@@ -76,27 +82,35 @@ fn burn(reading: f64, person: Person, time: &BurnTime) -> Finding {
         shown: |t: Time| t.get::<second>(),
         si: |t| t.get::<second>(),
     };
-    let words = |key: &'static str, n: u32| Phrase::new(key).with("n", n);
-    let told = match WordedTime::rounded_down(time.low) {
-        WordedTime::UnderSeconds(n) => words("time.under_seconds", n),
-        WordedTime::AboutSeconds(n) => words("time.about_seconds", n),
-        WordedTime::AboutMinutes(n) => words("time.about_minutes", n),
-        WordedTime::AboutHours(n) => words("time.about_hours", n),
-        WordedTime::OverHours(n) => words("time.over_hours", n),
-    };
     let key = if time.time_protects { "finding.burn" } else { "finding.burn_no_time" };
-    let who = Phrase::new(match person {
-        Person::Adult => "person.adult",
-        Person::Child => "person.child",
-        Person::OlderAdult => "person.older_adult",
-        Person::CannotFeelOrMove => "person.cannot_feel_or_move",
-    });
+    let (who, told) = (who_is(person), told(time.told()));
     let text = Phrase::new(key).with("tap", reading).with("who", who).with("time", told);
     let figure = time.time.as_ref().map(|figure| {
         let paths = ["water_heater.tap_f", "water_heater.thermometer_checked", "people"];
         Shown::new(&figure.clone().from_inputs(paths), &scale)
     });
     Finding { item: "tap", text, figure }
+}
+
+/// A time in words.
+pub(super) fn told(time: WordedTime) -> Phrase {
+    let (key, n) = match time {
+        WordedTime::UnderSeconds(n) => ("time.under_seconds", n),
+        WordedTime::AboutSeconds(n) => ("time.about_seconds", n),
+        WordedTime::AboutMinutes(n) => ("time.about_minutes", n),
+        WordedTime::AboutHours(n) => ("time.about_hours", n),
+        WordedTime::OverHours(n) => ("time.over_hours", n),
+    };
+    Phrase::new(key).with("n", n)
+}
+
+pub(super) fn who_is(person: Person) -> Phrase {
+    Phrase::new(match person {
+        Person::Adult => "person.adult",
+        Person::Child => "person.child",
+        Person::OlderAdult => "person.older_adult",
+        Person::CannotFeelOrMove => "person.cannot_feel_or_move",
+    })
 }
 
 fn gaps(home: &Home, ranges: &Ranges) -> Vec<Finding> {
@@ -159,6 +173,25 @@ fn fresh_air(home: &Home) -> Option<Finding> {
     let paths = ["home.width_ft", "home.length_ft", "home.bedrooms_count"];
     let shown = air_flow(&ventilation::need(floor, bedrooms).from_inputs(paths));
     let text = Phrase::new("finding.fresh_air").with("flow", shown.text.clone());
+    Some(Finding { item: "fresh_air", text, figure: Some(shown) })
+}
+
+/// All leaks of the home as one hole.
+fn leakage(ranges: &Ranges) -> Option<Finding> {
+    let scale = Scale {
+        unit: "in2",
+        si_unit: "m2",
+        shown: |area: Area| area.get::<square_inch>(),
+        si: |area| area.get::<square_meter>(),
+    };
+    let shown = Shown::new(ranges.leakage.as_ref()?, &scale);
+    let text = Phrase::new("finding.leakage").with("area", shown.text.clone());
+    Some(Finding { item: "leaks", text, figure: Some(shown) })
+}
+
+fn fresh_by_leaks(ranges: &Ranges) -> Option<Finding> {
+    let shown = air_flow(ranges.fresh_by_leaks.as_ref()?);
+    let text = Phrase::new("finding.fresh_by_leaks").with("flow", shown.text.clone());
     Some(Finding { item: "fresh_air", text, figure: Some(shown) })
 }
 

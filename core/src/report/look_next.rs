@@ -2,7 +2,7 @@
 
 use super::Phrase;
 use crate::home::{Fuel, Home};
-use crate::safety::Lines;
+use crate::safety::{Lines, Meaning, meaning};
 
 /// Nobody answers more than three.
 const AT_MOST: usize = 3;
@@ -41,7 +41,7 @@ fn price_known(home: &Home) -> bool {
 
 /// A reading so cool that it is asked back: the cold tap, the heater off, or °C?
 fn cool_tap(home: &Home, lines: &Lines) -> bool {
-    home.water_heater.tap.is_some_and(|tap| tap < lines.cool_tap)
+    meaning(home, lines) == Some(Meaning::AskBack)
 }
 
 pub(super) fn look_next(home: &Home, lines: &Lines) -> Vec<Phrase> {

@@ -1,5 +1,6 @@
 //! What is said, as data: phrases and figures, no language and no page.
 
+mod coach;
 mod dangers;
 mod energy;
 mod errors;
@@ -13,6 +14,7 @@ mod roof;
 mod shopping;
 mod shown;
 mod steps;
+mod tap;
 mod uses;
 mod warnings;
 
@@ -23,6 +25,7 @@ pub use phrase::{Arg, Phrase};
 pub use reminders::{Every, Reminder};
 pub use shown::Shown;
 pub use steps::Step;
+pub use tap::{Tap, TapRow};
 pub use uses::UseLine;
 
 use crate::balance::Weather;
@@ -47,6 +50,9 @@ pub struct Report {
     pub later: Vec<Step>,
     /// What was found.
     pub findings: Vec<Finding>,
+    /// The picture of the tap and what the coach says; none without a reading, or while someone has
+    /// to leave.
+    pub tap: Option<Tap>,
     /// At most three things whose answer could change the plan.
     pub look_next: Vec<Phrase>,
     /// What not to touch.
@@ -88,7 +94,8 @@ pub fn report(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Repo
     let leave = safety::hides_jobs(&plan.stops);
     let mut report = Report {
         savings_hidden: hidden,
-        findings: if leave { vec![] } else { findings::findings(home, &ranges) },
+        findings: if leave { vec![] } else { findings::findings(home, &ranges, lines) },
+        tap: if leave { None } else { tap::tap(home, weather, &plan) },
         look_next: if leave { vec![] } else { look_next::look_next(home, lines) },
         do_not_touch: keep::do_not_touch(home),
         warnings: warnings::warnings(home, place, &stops, mending().chain(&firsts).chain(&later)),
@@ -113,8 +120,8 @@ fn sources(report: &Report, ranges: &Ranges, plan: &Plan) -> Vec<&'static Source
         .flat_map(|step| [Some(&step.cost), step.saving.as_ref(), step.saving_energy.as_ref()])
         .flatten()
         .chain(report.findings.iter().filter_map(|finding| finding.figure.as_ref()));
-    let mut all: BTreeSet<&'static Source> =
-        figures.flat_map(|figure| figure.sources.iter().copied()).collect();
+    let mut all: BTreeSet<&'static Source> = BTreeSet::new();
+    all.extend(figures.flat_map(|figure| figure.sources.iter().copied()));
     all.extend(ranges.uses.values().flat_map(|amount| amount.energy.sources.iter().copied()));
     if !plan.stops.is_empty() {
         all.insert(Lines::SOURCE);

@@ -2,7 +2,7 @@
 
 use super::Phrase;
 use crate::climate::Place;
-use crate::home::Home;
+use crate::home::{HeaterKind, HeaterPlace, Home};
 use crate::plan::Plan;
 use crate::safety;
 use uom::si::length::mile;
@@ -38,10 +38,29 @@ pub(super) fn notes(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<Phra
     if !home.gaps.is_empty() {
         all.push(Phrase::new("note.heating_only"));
     }
+    all.extend(hot_water(home, place));
     if plan.little_left && plan.firsts.is_empty() && knows_something(home) {
         all.push(super::dangers::warning(crate::repairs::Warning::SMALL_POTENTIAL));
     }
     all
+}
+
+/// How a tap is read, and where a tank is counted.
+fn hot_water(home: &Home, place: Option<&Place>) -> Vec<Phrase> {
+    let heater = &home.water_heater;
+    let read = heater.tap.is_some();
+    let counted = place.is_some() && heater.kind.is_some_and(HeaterKind::has_tank);
+    let in_room = heater.place.map(|place| place == HeaterPlace::Room);
+    [
+        (read, "note.tap_reading"),
+        (read && home.people.burn_faster() != Some(false), "note.tub_too"),
+        (counted && in_room == Some(true), "note.tank_in_room"),
+        (counted && in_room == Some(false), "note.tank_elsewhere"),
+    ]
+    .into_iter()
+    .filter(|(applies, _)| *applies)
+    .map(|(_, key)| Phrase::new(key))
+    .collect()
 }
 
 /// Whether enough was seen to say that little is left.

@@ -4,6 +4,7 @@ use super::Phrase;
 use crate::climate::{Place, Station};
 use crate::freeze::FrostFree;
 use crate::home::{CableControl, Home};
+use crate::math::put_in_order;
 use crate::plan::{self, Plan};
 use crate::safety::{self, Lines};
 use jiff::civil::{Date, date};
@@ -82,7 +83,7 @@ pub(super) fn reminders(
     if !stopped("cable_damaged") {
         all.extend(cable(home, place, lines));
     }
-    all.sort_by_key(|reminder| (reminder.date, reminder.name));
+    put_in_order(&mut all, |a, b| (a.date, a.name) < (b.date, b.name));
     all
 }
 

@@ -2,7 +2,8 @@
 
 use super::shown::Shown;
 use super::{Phrase, dangers, energy, roof};
-use crate::home::{Fuel, Home};
+use crate::balance;
+use crate::home::{Fuel, HeaterPlace, Home};
 use crate::money::Dollars;
 use crate::plan::Proposal;
 use crate::repairs::{Changes, Material, Order, Repair, Warning, Who};
@@ -47,6 +48,7 @@ pub(super) fn step(home: &Home, proposal: &Proposal, ranges: &Ranges) -> Step {
     let dollars = saved.and_then(|amount| amount.dollars.as_ref());
     let fuel = match repair.changes {
         Changes::Cable => Some(Fuel::Electricity),
+        Changes::Tap | Changes::HotWater => fuel_of_hot_water(before),
         _ => home.heating.fuel,
     };
     Step {
@@ -62,6 +64,14 @@ pub(super) fn step(home: &Home, proposal: &Proposal, ranges: &Ranges) -> Step {
         cautions: (repair.cautions)(before).into_iter().map(|c| (c, dangers::warning(c))).collect(),
         materials: (repair.materials)(before),
     }
+}
+
+/// The fuel that a change of the hot water shows in; none where a tank in a room trades one fuel for
+/// another.
+fn fuel_of_hot_water(home: &Home) -> Option<Fuel> {
+    let heater = balance::heater_fuel(home);
+    let in_room = home.water_heater.place == Some(HeaterPlace::Room);
+    heater.filter(|_| !in_room || heater == home.heating.fuel)
 }
 
 fn why(before: &Home, repair: &Repair, ranges: &Ranges) -> Phrase {

@@ -2,8 +2,9 @@
 
 use super::shown::Shown;
 use super::{Phrase, energy};
-use crate::balance::UseKey;
+use crate::balance::{self, UseKey};
 use crate::home::{Fuel, Gap, Home, Spoken as _};
+use crate::math::put_in_order;
 use crate::uncertainty::Ranges;
 
 /// One use of energy.
@@ -23,24 +24,35 @@ pub(super) fn uses(home: &Home, ranges: &Ranges) -> Vec<UseLine> {
     let mut lines: Vec<UseLine> = ranges
         .uses
         .iter()
-        .map(|(key, amount)| {
+        .filter_map(|(key, amount)| {
+            let heater = |name: &'static str| {
+                let label = Phrase::new(format!("use.{name}"));
+                (name.to_owned(), label, balance::heater_fuel(home))
+            };
             let (name, label, fuel) = match key {
+                UseKey::HotWater => heater("hot_water"),
+                UseKey::HotTank => heater("hot_tank"),
+                // Less than nothing of the furnace: a note tells of it.
+                UseKey::TankInRoom => return None,
                 UseKey::Gap(i) => (format!("gap.{i}"), gap_name(&home.gaps[*i]), home.heating.fuel),
+                UseKey::OtherLeaks => {
+                    ("other_leaks".to_owned(), Phrase::new("use.other_leaks"), home.heating.fuel)
+                }
                 UseKey::HeatCable => (
                     "heat_cable".to_owned(),
                     Phrase::new("use.heat_cable"),
                     Some(Fuel::Electricity),
                 ),
             };
-            UseLine {
+            Some(UseLine {
                 key: name,
                 name: label,
                 energy: energy::a_year(&amount.energy, fuel),
                 cost: amount.dollars.as_ref().map(Shown::dollars_a_year),
-            }
+            })
         })
         .collect();
-    lines.sort_by(|a, b| b.energy.si[0].total_cmp(&a.energy.si[0]));
+    put_in_order(&mut lines, |a, b| a.energy.si[0] > b.energy.si[0]);
     lines
 }
 

@@ -14,7 +14,8 @@ pub(super) fn warnings<'a>(
     stops: &[Danger],
     steps: impl IntoIterator<Item = &'a Step>,
 ) -> Vec<(Warning, Phrase)> {
-    let mut codes: BTreeSet<Warning> = of_the_home(home).into_iter().collect();
+    let mut codes = BTreeSet::new();
+    codes.extend(of_the_home(home));
     if place.is_some_and(|place| place.zone.is_hot_humid()) {
         codes.insert(Warning::NO_PLASTIC_INSIDE);
     }

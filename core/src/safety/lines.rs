@@ -19,6 +19,10 @@ pub struct Lines {
     pub hot_tank: ThermodynamicTemperature,
     /// Tap so cool that the reading is asked back.
     pub cool_tap: ThermodynamicTemperature,
+    /// Tap so cool that germs may grow in the tank.
+    pub growth_tap: ThermodynamicTemperature,
+    /// The same where lungs or defenses are weak and no mixing valve allows hot storage.
+    pub growth_tap_frail: ThermodynamicTemperature,
     /// Indoors, too cold for anyone.
     pub cold_anyone: ThermodynamicTemperature,
     /// Indoors, too cold for someone frail when the heat can't be kept up.
@@ -45,6 +49,8 @@ impl Lines {
             hot_tap_frail: lower(self.hot_tap_frail, other.hot_tap_frail),
             hot_tank: lower(self.hot_tank, other.hot_tank),
             cool_tap: upper(self.cool_tap, other.cool_tap),
+            growth_tap: upper(self.growth_tap, other.growth_tap),
+            growth_tap_frail: upper(self.growth_tap_frail, other.growth_tap_frail),
             cold_anyone: upper(self.cold_anyone, other.cold_anyone),
             cold_frail: upper(self.cold_frail, other.cold_frail),
             heat_anyone: lower(self.heat_anyone, other.heat_anyone),
@@ -61,6 +67,8 @@ impl Default for Lines {
             hot_tap_frail: fahrenheit(130.0),
             hot_tank: fahrenheit(160.0),
             cool_tap: fahrenheit(75.0),
+            growth_tap: fahrenheit(110.0),
+            growth_tap_frail: fahrenheit(117.0),
             cold_anyone: fahrenheit(60.0),
             cold_frail: fahrenheit(65.0),
             heat_anyone: fahrenheit(90.0),

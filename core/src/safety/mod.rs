@@ -11,13 +11,16 @@ mod electricity;
 mod hot_water;
 mod lines;
 mod plumbing;
+mod reading;
 mod tightening;
 
 pub use crate::repairs::Warning;
 pub use lines::Lines;
+pub use reading::{Meaning, meaning};
 pub use tightening::{NoTightening, may_tighten};
 
 use crate::home::Home;
+use crate::math::put_in_order;
 
 /// How a danger is met, the worst first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -107,7 +110,7 @@ const RULES: &[Rule] = &[
 #[must_use]
 pub fn stops(home: &Home, lines: &Lines) -> Vec<Stop> {
     let mut found: Vec<Stop> = RULES.iter().filter_map(|rule| rule(home, lines)).collect();
-    found.sort_by_key(|stop| stop.kind);
+    put_in_order(&mut found, |one, other| one.kind < other.kind);
     found
 }
 

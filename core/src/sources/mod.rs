@@ -13,6 +13,7 @@ pub mod money;
 pub mod pipes;
 pub mod safety;
 pub mod trade;
+pub mod water_heater;
 pub mod windows;
 
 pub use figure::{Confidence, Figure};

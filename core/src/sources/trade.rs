@@ -42,6 +42,14 @@ pub const GAP_DEPTHS: Source = Source {
     obtained: Obtained::CommonPractice,
 };
 
+/// How large such homes are where nobody measured.
+pub const USUAL_SIZES: Source = Source {
+    key: "trade-usual-sizes",
+    cite: "Usual outside sizes of manufactured homes by sections, and the height of their rooms",
+    place: "14 by 66, 27 by 56 and 40 by 60 ft; 7.5 ft",
+    obtained: Obtained::CommonPractice,
+};
+
 /// When a furnace filter is changed.
 pub const FILTER_CHANGE: Source = Source {
     key: "trade-filter-change",

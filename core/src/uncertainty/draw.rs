@@ -1,7 +1,10 @@
 //! One draw: a home in which everything unknown is given a value.
 
+use crate::air::components::usual_leakage;
+use crate::air::whole_home;
 use crate::freeze::CableSeen;
-use crate::home::{CableControl, Fuel, Gap, HeatCable, Home, Shelter};
+use crate::home::{CableControl, Fuel, Gap, HeatCable, Home, Shelter, WaterHeater};
+use crate::hot_water::HeaterSeen;
 use crate::sources::{Figure, Source};
 use crate::units::fahrenheit;
 use uom::si::f64::{Length, Ratio};
@@ -59,11 +62,16 @@ pub fn draw(home: &Home, draw: Draw) -> Home {
         Shelter::NeighboursApart,
         Shelter::HomesAcrossRoad,
     ));
-    // The average error of the model, as the handbook states it.
-    building.infiltration_factor.get_or_insert(draw.ratio(0.6, 1.0, 1.4));
+    building.infiltration_error.get_or_insert(draw.ratio(-1.0, 0.0, 1.0));
+    let leakage = whole_home::leakage(building);
+    building.leakage.get_or_insert(draw.end(&leakage));
     let heating = &mut drawn.heating;
     heating.efficiency = heating.efficiency.or(heating.fuel.map(|fuel| efficiency(fuel, draw)));
     drawn.gaps = home.gaps.iter().map(|gap| drawn_gap(gap, draw)).collect();
+    if let Some(seen) = HeaterSeen::of(home) {
+        drawn.people.count = home.people.count.or(Some(draw.pick(1, 2, 4)));
+        drawn.water_heater = drawn_heater(&home.water_heater, &seen, draw);
+    }
     drawn.cable = home.cable.as_ref().map(|cable| drawn_cable(cable, draw));
     drawn
 }
@@ -79,11 +87,21 @@ fn efficiency(fuel: Fuel, draw: Draw) -> Ratio {
     }
 }
 
+/// Least, read and most width.
+fn widths(gap: &Gap, read: Length) -> [Length; 3] {
+    let (tape, hair) = (Length::new::<inch>(TAPE_IN), Length::new::<inch>(HAIR_IN));
+    let (least, most) = gap.width_within.unwrap_or((read - tape, read + tape));
+    [least.max(hair.min(read)), read, most]
+}
+
 fn drawn_gap(gap: &Gap, draw: Draw) -> Gap {
-    let read = gap.width.get::<inch>();
-    let width = draw.pick((read - TAPE_IN).max(HAIR_IN.min(read)), read, read + TAPE_IN);
+    let width = gap.width.map(|read| {
+        let [least, read, most] = widths(gap, read);
+        draw.pick(least, read, most)
+    });
     Gap {
-        width: Length::new::<inch>(width),
+        width,
+        leakage: gap.leakage.or(usual_leakage(gap).map(|figure| draw.end(&figure))),
         next_skin: gap.next_skin.or(Some(draw.ratio(0.5, 1.0, 10.0))),
         seal_leaves: gap.seal_leaves.or(match draw {
             Draw::Low => Some(Ratio::new::<ratio>(0.5)),
@@ -91,6 +109,21 @@ fn drawn_gap(gap: &Gap, draw: Draw) -> Gap {
             Draw::High => Some(Ratio::new::<ratio>(0.05)),
         }),
         ..gap.clone()
+    }
+}
+
+fn drawn_heater(heater: &WaterHeater, seen: &HeaterSeen, draw: Draw) -> WaterHeater {
+    WaterHeater {
+        factor: Some(draw.end(&seen.factor)),
+        volume: Some(draw.end(&seen.volume)),
+        // What the tap shows is not drawn, so that turning it down changes the tank in every draw.
+        stored: heater.tap.is_none().then(|| draw.end(&seen.stored)),
+        near_pipe: Some(draw.end(&seen.near_pipe)),
+        thirst: Some(draw.end(&seen.thirst)),
+        follows_outdoors: Some(draw.end(&seen.follows_outdoors)),
+        shower: heater.shower.or(Some(draw.end(&seen.shower))),
+        sleeve: heater.sleeve.or(Some(draw == Draw::Low)),
+        ..heater.clone()
     }
 }
 

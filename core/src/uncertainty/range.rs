@@ -2,14 +2,15 @@
 
 use super::draw::SOURCES;
 use super::{Draw, RoofWater, draw, roof_water};
+use crate::air::whole_home;
 use crate::balance::{self, Assessment, UseKey, Weather};
 use crate::home::Home;
 use crate::money::Dollars;
-use crate::plan::{Plan, Proposal, Saving};
+use crate::plan::{Plan, Proposal, Saving, by_leaks};
 use crate::repairs::Changes;
-use crate::sources::{Figure, Source};
+use crate::sources::{Confidence, Figure, Source};
 use std::collections::BTreeMap;
-use uom::si::f64::{Energy, Ratio, Time};
+use uom::si::f64::{Area, Energy, Ratio, Time, VolumeRate};
 
 /// An amount of energy and what it costs.
 #[derive(Debug, Clone)]
@@ -31,6 +32,10 @@ pub struct Ranges {
     pub roof: Option<RoofWater>,
     /// Humidity from which on a window gets wet, where windows are said to be.
     pub wet_windows: Option<Figure<Ratio>>,
+    /// Leakage area of the whole home, where enough is known of it.
+    pub leakage: Option<Figure<Area>>,
+    /// Fresh air that its leaks bring.
+    pub fresh_by_leaks: Option<Figure<VolumeRate>>,
     /// What each repair of the plan saves in a year, by its name.
     pub savings: BTreeMap<&'static str, Amount>,
 }
@@ -43,6 +48,8 @@ pub fn ranges(home: &Home, weather: &Weather<'_>, plan: &Plan) -> Ranges {
     let freeze_risk = years[1].freeze_risk;
     let mut found = Ranges {
         uses: uses(home, &years),
+        leakage: leakage(home, &years),
+        fresh_by_leaks: fresh_by_leaks(home, &draws, &years),
         freeze_risk,
         roof: roof_water(home, weather),
         wet_windows: balance::wet_window_humidity(home, weather),
@@ -55,11 +62,32 @@ pub fn ranges(home: &Home, weather: &Weather<'_>, plan: &Plan) -> Ranges {
         let inputs = match step.repair.changes {
             Changes::Gaps(place) => balance::gap_inputs(home, |_, gap| gap.place == place),
             Changes::Cable => balance::cable_inputs(home),
+            Changes::Tap | Changes::HotWater => balance::heater_inputs(home),
             Changes::Safety => continue,
         };
         found.savings.insert(step.repair.id, amount(&three, inputs));
     }
     found
+}
+
+fn leakage(home: &Home, years: &[Assessment; 3]) -> Option<Figure<Area>> {
+    let whole = whole_home::leakage(&home.building);
+    let inputs = whole.inputs.into_iter().chain(["gaps".to_owned()]);
+    let figure = Figure::exact(years[1].leakage?, whole.confidence, &whole.sources);
+    Some(figure.between(years[0].leakage?, years[2].leakage?).from_inputs(inputs))
+}
+
+fn fresh_by_leaks(
+    home: &Home,
+    draws: &[Home; 3],
+    years: &[Assessment; 3],
+) -> Option<Figure<VolumeRate>> {
+    let of = |end: usize| by_leaks(&draws[end], &years[end]);
+    let inputs = balance::use_inputs(home, UseKey::OtherLeaks);
+    let best = of(1)?;
+    let sources = [best.sources, inputs.sources].concat();
+    let figure = Figure::exact(best.best, Confidence::Guessed, &sources);
+    Some(figure.between(of(0)?.best, of(2)?.best).from_inputs(inputs.fields))
 }
 
 fn uses(home: &Home, years: &[Assessment; 3]) -> BTreeMap<UseKey, Amount> {
@@ -69,14 +97,12 @@ fn uses(home: &Home, years: &[Assessment; 3]) -> BTreeMap<UseKey, Amount> {
             .find(|one| one.key == key)
             .map(|one| Saving { energy: one.bought, dollars: one.cost })
     };
-    years[1]
-        .uses
-        .iter()
-        .filter_map(|one| {
-            let three = [of(&years[0], one.key)?, of(&years[1], one.key)?, of(&years[2], one.key)?];
-            Some((one.key, amount(&three, balance::use_inputs(home, one.key))))
-        })
-        .collect()
+    let mut found = BTreeMap::new();
+    found.extend(years[1].uses.iter().filter_map(|one| {
+        let three = [of(&years[0], one.key)?, of(&years[1], one.key)?, of(&years[2], one.key)?];
+        Some((one.key, amount(&three, balance::use_inputs(home, one.key))))
+    }));
+    found
 }
 
 /// What each step saves on one draw; nothing where that draw has no need of it.
@@ -88,7 +114,7 @@ fn savings(mut home: Home, weather: &Weather<'_>, steps: &[&Proposal]) -> Vec<Sa
             if let Some(after) = (step.repair.apply)(&home) {
                 home = after;
             }
-            let after = balance::assess(&home, weather);
+            let after = balance::assess_again(&home, weather, &before);
             let saving = Saving::between(&before, &after);
             before = after;
             saving

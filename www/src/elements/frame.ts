@@ -4,6 +4,7 @@ import { button, make } from "../dom.js";
 import { LANGUAGES, Labels, type Language } from "../labels/index.js";
 import type { Trouble } from "../state/reading.js";
 import type { Walk } from "../state/walk.js";
+import { labelPath } from "../walk/questions.js";
 import type { Phrase } from "../wire.js";
 import type { WinterseamBar } from "./bar.js";
 import type { WinterseamKeep } from "./keep.js";
@@ -42,7 +43,14 @@ export function drawFrame(framing: Framing): Parts {
   const keep = made("winterseam-keep", { labels, walk: answers, keeping });
   const keeper = keepGroup(labels, keep);
   const closing = toPlanButton(labels, framing);
-  const walk = made("winterseam-walk", { labels, walk: answers, keeper, closing, station });
+  const walk = made("winterseam-walk", {
+    labels,
+    walk: answers,
+    words,
+    keeper,
+    closing,
+    station,
+  });
   const nameOf = (trouble: Trouble) => fieldName(trouble, labels);
   const troubles = made("winterseam-troubles", { labels, reveal: framing.reveal, nameOf });
   const plan = made("winterseam-plan", { speech: { labels, words }, calendar, toTroubles });
@@ -107,7 +115,7 @@ function fieldName({ path, message }: Trouble, labels: Labels): string {
   const row = number ? labels.text("gaps.row", { number: Number(number) + 1 }) : "";
   if (message) return row;
   if (row) return `${row}, ${labels.text(`q.gaps.${field}`)}`;
-  return labels.text(`q.${path}`);
+  return labels.text(`q.${labelPath(path)}`);
 }
 
 function made<Tag extends keyof HTMLElementTagNameMap>(

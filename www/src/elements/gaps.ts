@@ -9,7 +9,7 @@ import { ask } from "./question.js";
 /** The places that one press adds a row for. */
 const STARTS = ["door_bottom", "window_sash", "pipe_hole", "elsewhere"];
 /** What only some people can see; it stays folded until wanted. */
-const FINER = ["depth_in", "bends_count"];
+const FINER = ["depth_in", "bends_count", "count", "sealed", "window"];
 
 export class WinterseamGaps extends HTMLElement {
   labels!: Labels;

@@ -7,6 +7,7 @@ import { WinterseamGaps } from "./gaps.js";
 import { WinterseamKeep } from "./keep.js";
 import { WinterseamPlan } from "./plan/plan.js";
 import { WinterseamQuestion } from "./question.js";
+import { WinterseamTap } from "./tap.js";
 import { WinterseamTroubles } from "./troubles.js";
 import { WinterseamWalk } from "./walk.js";
 
@@ -16,6 +17,7 @@ const ELEMENTS: Record<string, CustomElementConstructor> = {
   "winterseam-keep": WinterseamKeep,
   "winterseam-plan": WinterseamPlan,
   "winterseam-question": WinterseamQuestion,
+  "winterseam-tap": WinterseamTap,
   "winterseam-troubles": WinterseamTroubles,
   "winterseam-walk": WinterseamWalk,
   // Last: it draws all the others.

@@ -6,7 +6,7 @@ import type { Outcome } from "../state/outcome.js";
 import type { Trouble } from "../state/reading.js";
 import { today } from "../state/today.js";
 import type { Walk } from "../state/walk.js";
-import type { Question } from "../walk/questions.js";
+import { labelPath, type Question } from "../walk/questions.js";
 import { PARTS_OF_YEAR } from "../walk/season.js";
 
 const PLAIN_NUMBER = /^\s*\d*\.?\d*\s*$/;
@@ -27,7 +27,7 @@ export class WinterseamQuestion extends HTMLElement {
 
   /** What labels and hints of this question are filed under. */
   get key(): string {
-    return `q.${this.path.replace(/^gaps\.\d+/, "gaps")}`;
+    return `q.${labelPath(this.path)}`;
   }
 
   connectedCallback(): void {

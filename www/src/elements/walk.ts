@@ -6,20 +6,25 @@ import type { Outcome } from "../state/outcome.js";
 import type { Trouble } from "../state/reading.js";
 import type { Walk } from "../state/walk.js";
 import { askedIn, type Group, STATIONS, type Station } from "../walk/questions.js";
+import type { Speech } from "./plan/speech.js";
 import { ask, type WinterseamQuestion } from "./question.js";
+import type { WinterseamTap } from "./tap.js";
 
 type StationKey = Station["key"];
 
 export class WinterseamWalk extends HTMLElement {
   labels!: Labels;
   walk!: Walk;
+  words!: Speech["words"];
   /** Asks whether to keep the walk: at the start, before there is much to lose. */
   keeper!: HTMLElement;
   /** What stands at the end of the sit-down. */
   closing!: HTMLElement;
   station: StationKey = "start";
+  #tap: WinterseamTap = document.createElement("winterseam-tap");
 
   connectedCallback(): void {
+    this.#tap.speech = { labels: this.labels, words: this.words };
     this.replaceChildren(this.#nav(), ...STATIONS.map((station) => this.#panel(station)));
     this.#select(this.station);
   }
@@ -32,6 +37,7 @@ export class WinterseamWalk extends HTMLElement {
       question.report(outcome);
     }
     this.#count();
+    this.#tap.show(outcome.answer?.tap ?? null);
     const waiting = new Set(questions.filter(({ trouble }) => !trouble).map(({ path }) => path));
     return outcome.troubles.filter(({ path }) => !waiting.has(path));
   }
@@ -100,6 +106,7 @@ export class WinterseamWalk extends HTMLElement {
       make("h3", { id: `ws-group-${group.key}` }, this.labels.text(`group.${group.key}`)),
       this.labels.has(lead) ? make("p", { class: "ws-hint" }, this.labels.text(lead)) : null,
       ...group.questions.map((question) => ask(question, question.path, this.walk, this.labels)),
+      group.tap ? this.#tap : null,
       gaps,
     );
   }

@@ -20,6 +20,7 @@ export interface Written {
   gaps?: Part[];
   heating?: Part;
   heat_cable?: Part;
+  water_heater?: Part;
   [part: string]: unknown;
 }
 
@@ -109,16 +110,22 @@ function readGaps(
       const value = read(`gaps.${row}.${question.path}`, question);
       if (value !== null) gap[question.path] = value;
     }
-    if (gap.length_in === undefined || gap.width_in === undefined) continue;
+    if (!isWhole(gap)) continue;
     gaps.push(gap);
     reading.rows.push(row);
   }
   if (gaps.length > 0) reading.request.gaps = gaps;
 }
 
+/** A gap counts once it has its length and a width, or is said to be unmeasured. */
+function isWhole({ length_in, width_in, width_class }: Part): boolean {
+  if (width_class === "not_measured") return true;
+  return length_in !== undefined && (width_in !== undefined || width_class !== undefined);
+}
+
 /** Halves that mean nothing alone wait for their other half: a price and its unit, two days. */
 function pair({ request, troubles }: Reading, walk: Walk): void {
-  const { heating, heat_cable: cable } = request;
+  const { heating, heat_cable: cable, water_heater: heater } = request;
   if (heating?.price_usd !== undefined) {
     heating.price_per ??= SOLD_BY[walk.given("heating.fuel")];
     if (!heating.price_per)
@@ -126,6 +133,14 @@ function pair({ request, troubles }: Reading, walk: Walk): void {
   }
   if (heating) keepBoth(heating, "price_usd", "price_per");
   if (cable) keepBoth(cable, "on_day", "off_day");
+  if (heater?.turns) heater.turns = wholeTurns(heater.turns as Record<string, Part>);
+}
+
+/** Turns of the dial in order; one without its place or its reading waits. */
+function wholeTurns(turns: Record<string, Part>): Part[] {
+  return Object.values(turns).filter(
+    ({ marks_down, tap_f }) => marks_down !== undefined && tap_f !== undefined,
+  );
 }
 
 function keepBoth(part: Part, one: string, other: string): void {

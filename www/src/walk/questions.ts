@@ -1,5 +1,8 @@
 // The questions, in the order of a walk through a home. Every one may stay unanswered.
 
+/** What labels are filed under: the same for every row of a list. */
+export const labelPath = (path: string): string => path.replace(/\.\d+\./, ".");
+
 /** How a question is answered. */
 export type Input =
   | { kind: "yes_no" }
@@ -26,6 +29,8 @@ export interface Group {
   questions: readonly Question[];
   /** The rows of gaps stand in this group. */
   gaps?: true;
+  /** The picture of the tap and its coach stand in this group. */
+  tap?: true;
 }
 
 export interface Station {
@@ -70,6 +75,19 @@ const hasCable = (given: Given) => given("heat_cable.present") === "true";
 const cableBySeason = (given: Given) =>
   hasCable(given) && given("heat_cable.control") === "seasonal";
 
+const TANKS = ["electric", "heat_pump", "sealed_combustion", "draft_hood"];
+const hasTank = (given: Given) => TANKS.includes(given("water_heater.kind"));
+
+/** Each place of the dial after the first, asked once the one before has its reading. */
+const TURNS: readonly Question[] = [0, 1, 2, 3, 4].flatMap((turn) => {
+  const before = turn === 0 ? "water_heater.tap_f" : `water_heater.turns.${turn - 1}.tap_f`;
+  return onlyWhen(
+    (given) => given(before) !== "",
+    number(`water_heater.turns.${turn}.marks_down`, false),
+    measure(`water_heater.turns.${turn}.tap_f`, "f"),
+  );
+});
+
 const START: Station = {
   key: "start",
   groups: [
@@ -99,6 +117,7 @@ const START: Station = {
         yesNo("people.lung_or_immune"),
         yesNo("people.oxygen"),
         yesNo("people.medical_machine"),
+        number("people.residents_count"),
       ],
     },
     {
@@ -140,6 +159,8 @@ const INSIDE: Station = {
           "heat_pump",
           "sealed_combustion",
           "draft_hood",
+          "tankless_electric",
+          "tankless_gas",
         ]),
         choice("water_heater.place", "heater_place", [
           "room",
@@ -153,13 +174,23 @@ const INSIDE: Station = {
         measure("water_heater.tap_f", "f"),
         yesNo("water_heater.thermometer_checked"),
         yesNo("water_heater.mixing_valve"),
+        ...TURNS,
+        ...onlyWhen(
+          hasTank,
+          number("water_heater.volume_gal", false),
+          yesNo("water_heater.jacket"),
+          yesNo("water_heater.sleeve"),
+        ),
+        measure("water_heater.shower_gallon_s", "s"),
       ],
+      tap: true,
     },
     {
       key: "bath_fan",
       questions: [
         measure("bath_fan.bag_emptied_s", "s"),
         choice("bath_fan.ends", "fan_end", ["outdoors", "roof_cavity", "under_home"]),
+        yesNo("bath_fan.runs_steadily"),
         choice("home.wet_windows", "how_often", ["often", "sometimes", "never"]),
       ],
     },
@@ -239,6 +270,7 @@ const SIT_DOWN: Station = {
         ...onlyWhen(burnsGas, choice("heating.price_per", "price_per", ["therm", "ccf"])),
       ],
     },
+    { key: "leak_test", questions: [number("leak_test.flow_50_cfm")] },
   ],
 };
 
@@ -255,6 +287,9 @@ export const GAP_PLACES: readonly string[] = [
   "marriage_line",
   "pipe_hole",
   "bath_fan_housing",
+  "fan_damper",
+  "dryer_vent",
+  "range_hood",
   "access_panel",
   "outlet_plate",
   "cooler_grille",
@@ -269,6 +304,7 @@ export const GAP_QUESTIONS: readonly Question[] = [
   { path: "label", input: { kind: "text" } },
   measure("length_in", "in"),
   { path: "width_in", input: { kind: "measure", unit: "in", quick: QUICK_WIDTHS } },
+  choice("width_class", "width_class", ["card", "dime", "two_coins", "pencil", "not_measured"]),
   choiceOfMany("leads_to", "leads_to", [
     "outdoors",
     "belly",
@@ -279,6 +315,9 @@ export const GAP_QUESTIONS: readonly Question[] = [
   ]),
   measure("depth_in", "in"),
   number("bends_count"),
+  number("count"),
+  yesNo("sealed"),
+  choice("window", "window_kind", ["hung", "sliding", "awning", "jalousie"]),
 ];
 
 /** The questions of a station that are asked, given the answers so far. */

@@ -145,6 +145,56 @@ test("wrong_answers_are_named_at_the_field_and_in_a_summary_and_stay_as_typed", 
   await context.close();
 });
 
+/** A dial whose mark changes ten degrees. The reading follows what the coach says. */
+test("the_coach_walks_three_readings_down_to_the_target_beside_the_picture_of_the_tap", async () => {
+  const { context, page, log } = await openPage(browser, { width: 1280, height: 800 });
+  await goTo(page, "inside");
+  await fillHere(page, "water_heater.kind", "draft_hood");
+  await fillHere(page, "water_heater.openings", "open");
+  await fillHere(page, "water_heater.thermometer_checked", true);
+  const tap = page.locator("winterseam-tap");
+  assert.equal((await tap.innerText()).trim(), "");
+  await fillHere(page, "water_heater.tap_f", "140");
+  assert.match(await tap.innerText(), /Turn the dial down by one mark, no more/);
+  assert.match(await tap.innerText(), /Read again after/);
+  await fillHere(page, "water_heater.turns.0.marks_down", "1");
+  await fillHere(page, "water_heater.turns.0.tap_f", "130");
+  assert.match(await tap.innerText(), /Turn the dial down by three quarters of a mark/);
+  await fillHere(page, "water_heater.turns.1.marks_down", "1.75");
+  await fillHere(page, "water_heater.turns.1.tap_f", "122");
+  assert.match(await tap.innerText(), /Leave the dial here/);
+  assert.doesNotMatch(await tap.innerText(), /Turn the dial/);
+  assert.deepEqual(log, { requests: [], complaints: [] });
+  await context.close();
+});
+
+test("the_picture_of_the_tap_holds_the_reading_and_its_table_says_the_same", async () => {
+  const { context, page } = await openPage(browser, { width: 1280, height: 800 });
+  await fillHere(page, "people.child_under_5", true);
+  await fillHere(page, "people.age_65_or_more", true);
+  await goTo(page, "inside");
+  await fillHere(page, "water_heater.tap_f", "128");
+  const picture = page.locator("winterseam-tap figure > svg");
+  assert.equal(await picture.getAttribute("role"), "img");
+  assert.ok((await picture.getAttribute("aria-label")).length > 20);
+  assert.equal(await picture.locator("polyline").count(), 3);
+  const dashes = await picture
+    .locator("polyline")
+    .evaluateAll((lines) => lines.map((line) => line.getAttribute("stroke-dasharray")));
+  assert.equal(new Set(dashes).size, 3);
+  assert.equal(await picture.locator("rect").count(), 3);
+  const summary = page.locator("winterseam-tap summary");
+  await summary.click();
+  const here = page.locator("winterseam-tap tr.ws-here");
+  assert.match(await here.innerText(), /128 °F \(your reading\)/);
+  assert.match(await here.innerText(), /second/);
+  assert.equal(await page.locator("winterseam-tap tbody tr").count(), 12);
+  assert.equal(await page.locator(".ws-part-tap").isVisible(), false);
+  await page.emulateMedia({ media: "print" });
+  assert.ok(await page.locator(".ws-part-tap figure > svg").isVisible());
+  await context.close();
+});
+
 test("half_typed_text_is_no_mistake_before_the_field_is_left", async () => {
   const { context, page } = await openPage(browser);
   const width = page.locator('[id="home.width_ft"]');

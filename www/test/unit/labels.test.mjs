@@ -8,7 +8,7 @@ const LABELS = {
   en: JSON.parse(await read("src/labels/en.json")),
   es: JSON.parse(await read("src/labels/es.json")),
 };
-const { STATIONS, GAP_QUESTIONS, GAP_PLACES } = await load("src/walk/questions.ts");
+const { STATIONS, GAP_QUESTIONS, GAP_PLACES, labelPath } = await load("src/walk/questions.ts");
 const { SAFETY_LINES } = await load("src/elements/safety.ts");
 
 const questions = [
@@ -38,7 +38,7 @@ test("no_label_is_empty_or_left_in_the_other_language_by_mistake", () => {
 
 test("every_question_and_every_option_has_a_label", () => {
   for (const { path, input } of questions) {
-    assert.ok(LABELS.en[`q.${path}`], path);
+    assert.ok(LABELS.en[`q.${labelPath(path)}`], path);
     for (const option of input.options ?? []) {
       assert.ok(LABELS.en[`o.${input.words}.${option}`], `${path}: ${option}`);
     }

@@ -49,6 +49,17 @@ test("each_kind_of_answer_reaches_its_field", () => {
   });
 });
 
+test("turns_of_the_dial_become_a_list_and_a_half_given_one_waits", () => {
+  const walk = walkOf({
+    "water_heater.tap_f": "140",
+    "water_heater.turns.0.marks_down": "1",
+    "water_heater.turns.0.tap_f": "130",
+    "water_heater.turns.1.marks_down": "1.5",
+  });
+  const { request } = readWalk(walk, core, TODAY);
+  assert.deepEqual(request.water_heater, { tap_f: 140, turns: [{ marks_down: 1, tap_f: 130 }] });
+});
+
 test("unreadable_text_is_named_and_left_where_it_was_typed", () => {
   const walk = walkOf({ "water_heater.tap_f": "warm", "home.bedrooms_count": "2.5" });
   const { request, troubles } = readWalk(walk, core, TODAY);

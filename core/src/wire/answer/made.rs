@@ -2,7 +2,7 @@
 
 use super::{
     Answer, Figure, Finding, Material, Phrase, PhraseArg, PlaceUsed, Reminder, SourceNote, Step,
-    Stop, Use, Warning,
+    Stop, Tap, TapRow, TapTime, Use, Warning,
 };
 use crate::climate::Place;
 use crate::home::Home;
@@ -49,6 +49,7 @@ impl Answer {
             firsts: each(&report.firsts),
             later: each(&report.later),
             findings: each(&report.findings),
+            tap: report.tap.as_ref().map(Tap::from),
             look_next: each(&report.look_next),
             do_not_touch: each(&report.do_not_touch),
             warnings: warnings(&report.warnings),
@@ -95,7 +96,9 @@ impl From<&report::Phrase> for Phrase {
             };
             (name.to_string(), arg)
         };
-        Self { key: phrase.key.to_string(), args: phrase.args.iter().map(arg).collect() }
+        let mut args = BTreeMap::new();
+        args.extend(phrase.args.iter().map(arg));
+        Self { key: phrase.key.to_string(), args }
     }
 }
 
@@ -171,6 +174,31 @@ impl From<&report::Finding> for Finding {
             text: (&finding.text).into(),
             figure: finding.figure.as_ref().map(Figure::from),
         }
+    }
+}
+
+impl From<&report::Tap> for Tap {
+    fn from(tap: &report::Tap) -> Self {
+        Self {
+            reading_f: tap.reading,
+            people: each(&tap.people),
+            rows: each(&tap.rows),
+            ticks: each(&tap.ticks),
+            coach: each(&tap.coach),
+        }
+    }
+}
+
+impl From<&report::TapRow> for TapRow {
+    fn from(row: &report::TapRow) -> Self {
+        let (water_f, across, is_reading) = (row.water, row.across, row.is_reading);
+        Self { water_f, across, is_reading, times: each(&row.times) }
+    }
+}
+
+impl From<&(f64, report::Phrase)> for TapTime {
+    fn from((height, text): &(f64, report::Phrase)) -> Self {
+        Self { height: *height, text: text.into() }
     }
 }
 

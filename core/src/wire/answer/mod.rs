@@ -145,6 +145,47 @@ pub struct Finding {
     pub figure: Option<Figure>,
 }
 
+/// How soon the water of a tap burns, as points of a picture and rows of a table; and what the coach
+/// says.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(JsonSchema))]
+pub struct Tap {
+    /// The reading, °F.
+    pub reading_f: f64,
+    /// Whose times they are.
+    pub people: Vec<Phrase>,
+    /// Water from warm to very hot, the reading among it.
+    pub rows: Vec<TapRow>,
+    /// Lines across the picture.
+    pub ticks: Vec<TapTime>,
+    /// What to do next, in order.
+    pub coach: Vec<Phrase>,
+}
+
+/// One temperature of the picture.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(JsonSchema))]
+pub struct TapRow {
+    /// The water, °F.
+    pub water_f: f64,
+    /// How far to the right it lies, 0 to 1.
+    pub across: f64,
+    /// Whether it is the reading.
+    pub is_reading: bool,
+    /// The time of each of the people.
+    pub times: Vec<TapTime>,
+}
+
+/// One time of the picture.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(JsonSchema))]
+pub struct TapTime {
+    /// How high it lies, 0 to 1.
+    pub height: f64,
+    /// The time in words.
+    pub text: Phrase,
+}
+
 /// What takes energy in a year.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[cfg_attr(feature = "schema", derive(JsonSchema))]
@@ -231,6 +272,8 @@ pub struct Answer {
     pub later: Vec<Step>,
     /// What was found.
     pub findings: Vec<Finding>,
+    /// The picture of the tap; null without a reading, or while someone has to leave.
+    pub tap: Option<Tap>,
     /// At most three things whose answer could change the plan.
     pub look_next: Vec<Phrase>,
     /// What not to touch.

@@ -4,7 +4,6 @@ use super::question::{Model, Question};
 use crate::wire::shape::Shape;
 
 pub(super) const DUCT_DELIVERY: Question = later("duct_delivery");
-pub(super) const MAINS_WATER: Question = later("mains_water");
 
 const fn later(name: &'static str) -> Question {
     Question { name, fields: Shape::Map(&[]), gives: &[], model: Model::Later }

@@ -12,6 +12,7 @@ mod freeze_time;
 mod gap;
 mod infiltration;
 mod later;
+mod mains_water;
 mod moist_air;
 mod pipe_loss;
 mod question;
@@ -39,7 +40,7 @@ pub const QUESTIONS: [Question; 15] = [
     freeze_time::QUESTION,
     gap::QUESTION,
     infiltration::QUESTION,
-    later::MAINS_WATER,
+    mains_water::QUESTION,
     moist_air::QUESTION,
     pipe_loss::QUESTION,
     ventilation_need::QUESTION,

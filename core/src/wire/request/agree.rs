@@ -2,10 +2,11 @@
 //!
 //! Looks only at fields of the right kind; the check has named the others already.
 
+use crate::air::components::component;
 use crate::bounds::{Bounds, walk};
 use crate::error::{FieldError, Reason};
 use crate::home::Spoken;
-use crate::home::{Building, Fuel, PriceUnit};
+use crate::home::{Building, Fuel, GapPlace, PriceUnit, WidthClass};
 use crate::wire::check::date;
 use crate::wire::tree::Tree;
 
@@ -16,6 +17,8 @@ pub(super) fn contradictions(request: &Tree) -> Vec<FieldError> {
     problems.extend(year_of_walk(request));
     problems.extend(price(request.get("heating")));
     problems.extend(cable(request.get("heat_cable")));
+    problems.extend(request.get("gaps").entries().iter().enumerate().flat_map(gap));
+    problems.extend(leak_test(request.get("leak_test")));
     problems
 }
 
@@ -93,6 +96,48 @@ fn cable(cable: &Tree) -> Vec<FieldError> {
             problems.push(FieldError::at("heat_cable.present", Reason::Missing));
         }
         _ => {}
+    }
+    problems
+}
+
+/// A gap has one width and with it a length; left unmeasured it has a place at which something is
+/// usual.
+fn gap((row, gap): (usize, &Tree)) -> Vec<FieldError> {
+    if !matches!(gap, Tree::Map(_)) {
+        return vec![];
+    }
+    let path = |field: &str| format!("gaps[{row}].{field}");
+    let missing = |field: &str| FieldError::at(path(field), Reason::Missing);
+    let seen = |field: &str| gap.get(field).is_seen();
+    let class = gap.get("width_class").text().and_then(WidthClass::of_word);
+    let place = gap.get("place").text().and_then(GapPlace::of_word);
+    let mut problems = vec![];
+    if seen("width_in") && seen("width_class") {
+        problems.push(contradicts(path("width_class"), "width_in"));
+    }
+    if class == Some(WidthClass::NotMeasured) {
+        let unusual = place.is_some_and(|place| component(place, None).is_none());
+        problems.extend(unusual.then(|| contradicts(path("width_class"), "gap_place")));
+        return problems;
+    }
+    problems.extend((!seen("length_in")).then(|| missing("length_in")));
+    let unread = !(seen("width_in") || seen("width_class"));
+    let only_error = seen("width_error_in") && !seen("width_in");
+    problems.extend((unread || only_error).then(|| missing("width_in")));
+    problems
+}
+
+/// A test has one result.
+fn leak_test(test: &Tree) -> Vec<FieldError> {
+    let results = ["flow_50_cfm", "area_4pa_in2", "area_10pa_in2"];
+    let seen: Vec<&str> = results.into_iter().filter(|key| test.get(key).is_seen()).collect();
+    let mut problems: Vec<FieldError> = seen
+        .iter()
+        .skip(1)
+        .map(|key| contradicts(format!("leak_test.{key}"), "leak_test"))
+        .collect();
+    if test.get("exponent").is_seen() && !test.get("flow_50_cfm").is_seen() {
+        problems.push(FieldError::at("leak_test.flow_50_cfm", Reason::Missing));
     }
     problems
 }

@@ -5,6 +5,7 @@ use crate::home::Spoken;
 use crate::home::{
     AirOpenings, Alarm, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace, GroundBelow,
     HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure, WetWindows,
+    WidthClass, WindowKind,
 };
 use crate::wire::shape::{Field, Shape};
 
@@ -12,6 +13,8 @@ use Shape::{Date, Flag, List, Map, Number, Text, Whole, Word, Zip};
 
 /// More gaps than a person measures in a day.
 const MOST_GAPS: usize = 200;
+/// More turns than a dial has marks.
+const MOST_TURNS: usize = 30;
 /// A name that fits one line on a small screen, twice over.
 const MOST_LABEL: usize = 80;
 
@@ -36,6 +39,7 @@ pub const REQUEST: Shape = Map(&[
         List { of: &Map(GAP), max: MOST_GAPS, each: "gap" },
         "Gaps measured with a tape.",
     ),
+    Field::seen("leak_test", Map(LEAK_TEST), "What a blower in the door found."),
     Field::seen("heat_cable", Map(HEAT_CABLE), "The heat cable on the water pipe."),
 ]);
 
@@ -62,6 +66,7 @@ const PEOPLE: &[Field] = &[
     Field::seen("lung_or_immune", Flag, "Chronic lung disease or a weak immune system."),
     Field::seen("oxygen", Flag, "Oxygen in use."),
     Field::seen("medical_machine", Flag, "Another medical machine that needs power."),
+    Field::seen("residents_count", Whole(&walk::RESIDENTS), "How many live there."),
 ];
 
 const FIRST_LOOK: &[Field] = &[
@@ -99,7 +104,12 @@ const WATER_HEATER: &[Field] = &[
         .called("water_heater_kind"),
     Field::seen("place", Word(HeaterPlace::WORDS), "Where the tank stands.")
         .called("water_heater_place"),
-    Field::seen("tap_f", Number(&walk::TAP), "The hottest reading at a tap."),
+    Field::seen("tap_f", Number(&walk::TAP), "The hottest reading at a tap, the dial as found."),
+    Field::seen(
+        "turns",
+        List { of: &Map(TURN), max: MOST_TURNS, each: "turn" },
+        "Each later place of the dial, with its reading.",
+    ),
     Field::seen("thermometer_checked", Flag, "The thermometer showed 32 °F in ice water."),
     Field::seen("mixing_valve", Flag, "A mixing valve sits behind the tank."),
     Field::seen("openings", Word(AirOpenings::WORDS), "Openings that bring air to its burner."),
@@ -107,21 +117,45 @@ const WATER_HEATER: &[Field] = &[
         .called("water_heater_soot"),
     Field::seen("steam_or_rumbling", Flag, "Steam at the tap, or rumbling."),
     Field::seen("relief", Word(Relief::WORDS), "The relief valve and its pipe."),
+    Field::seen("volume_gal", Number(&walk::TANK), "Water in the tank, as its label says."),
+    Field::seen("jacket", Flag, "A jacket is round the tank."),
+    Field::seen("sleeve", Flag, "The first feet of the hot pipe wear a sleeve."),
+    Field::seen("shower_gallon_s", Number(&walk::GALLON), "Time until a shower fills a gallon."),
+];
+
+const TURN: &[Field] = &[
+    Field::needed("marks_down", Number(&walk::MARKS), "Marks below where the dial was found."),
+    Field::needed("tap_f", Number(&walk::TAP), "The hottest reading there."),
 ];
 
 const BATH_FAN: &[Field] = &[
     Field::seen("bag_emptied_s", Number(&walk::BAG), "Time in which the fan emptied the bag."),
     Field::seen("ends", Word(FanEnd::WORDS), "Where its air goes.").called("fan_ends"),
+    Field::seen("runs_steadily", Flag, "It, or another fan, runs hours a day for fresh air.")
+        .called("fan_runs_steadily"),
 ];
 
 const GAP: &[Field] = &[
     Field::needed("place", Word(GapPlace::WORDS), "Where it is.").called("gap_place"),
     Field::seen("label", Text { max: MOST_LABEL }, "What the person calls it.").called("gap_label"),
-    Field::needed("length_in", Number(&walk::GAP_LENGTH), "Along the gap."),
-    Field::needed("width_in", Number(&walk::GAP_WIDTH), "The opening seen."),
+    Field::seen("count", Whole(&walk::GAP_COUNT), "How many there are like it; 1 where absent."),
+    Field::seen("length_in", Number(&walk::GAP_LENGTH), "Along the gap."),
+    Field::seen("width_in", Number(&walk::GAP_WIDTH), "The opening seen; absent is not measured."),
+    Field::seen("width_error_in", Number(&walk::GAP_ERROR), "Error of that; absent is a tape's."),
+    Field::seen("width_class", Word(WidthClass::WORDS), "Instead: the thickest that slips in."),
+    Field::seen("sealed", Flag, "A strip, sweep, gasket, damper or caulk is there already.")
+        .called("gap_sealed"),
+    Field::seen("window", Word(WindowKind::WORDS), "How a window opens.").called("window_kind"),
     Field::seen("depth_in", Number(&walk::GAP_DEPTH), "The way the air travels through it."),
     Field::seen("bends_count", Whole(&walk::BENDS), "Corners on that way."),
     Field::seen("leads_to", Word(LeadsTo::WORDS), "What lies behind it."),
+];
+
+const LEAK_TEST: &[Field] = &[
+    Field::seen("flow_50_cfm", Number(&walk::FLOW_50), "Flow at 50 Pa."),
+    Field::seen("exponent", Number(&walk::EXPONENT), "Flow exponent; goes with flow_50_cfm."),
+    Field::seen("area_4pa_in2", Number(&walk::LEAKAGE), "Instead: effective area at 4 Pa."),
+    Field::seen("area_10pa_in2", Number(&walk::LEAKAGE), "Instead: equivalent area at 10 Pa."),
 ];
 
 const HEAT_CABLE: &[Field] = &[

@@ -3,15 +3,20 @@
 
 use crate::home::{
     BathFan, Building, CableSigns, Filter, FirstLook, FuelPrice, Gap, HeatCable, Heating, Home,
-    People, Season, WaterHeater,
+    LeakTest, People, Season, Turn, WaterHeater, WidthClass,
 };
 use crate::money::Dollars;
-use crate::units::{fahrenheit, linear_power_density::watt_per_foot};
+use crate::units::{fahrenheit, linear_power_density::watt_per_foot, volume_rate::cfm};
 use crate::wire::tree::Tree;
 use jiff::civil::Date;
-use uom::si::f64::{Length, LinearPowerDensity, ThermodynamicTemperature, Time};
+use uom::si::area::square_inch;
+use uom::si::f64::{
+    Area, Length, LinearPowerDensity, Ratio, ThermodynamicTemperature, Time, Volume, VolumeRate,
+};
 use uom::si::length::{foot, inch};
+use uom::si::ratio::ratio;
 use uom::si::time::{day, second};
+use uom::si::volume::gallon;
 
 /// Values of a checked map, by the unit that its field names carry.
 impl Tree {
@@ -39,7 +44,10 @@ impl Tree {
 pub(super) fn home(request: &Tree, today: Date) -> Home {
     Home {
         today,
-        building: building(request.get("home")),
+        building: Building {
+            leak_test: leak_test(request.get("leak_test")),
+            ..building(request.get("home"))
+        },
         people: people(request.get("people")),
         first_look: first_look(request.get("first_look")),
         heating: heating(request.get("heating")),
@@ -61,7 +69,9 @@ fn building(home: &Tree) -> Building {
         year_built: home.whole("year_built"),
         bedrooms: home.whole("bedrooms_count"),
         shelter: home.choice("shelter"),
-        infiltration_factor: None,
+        leak_test: None,
+        leakage: None,
+        infiltration_error: None,
         setpoint: home.fahrenheit("setpoint_f"),
         indoors: home.fahrenheit("indoors_f"),
         cooling: home.choice("cooling"),
@@ -79,6 +89,7 @@ fn people(people: &Tree) -> People {
         lung_or_immune: people.yes("lung_or_immune"),
         oxygen: people.yes("oxygen"),
         medical_machine: people.yes("medical_machine"),
+        count: people.whole("residents_count"),
     }
 }
 
@@ -116,32 +127,77 @@ fn filter(filter: &Tree) -> Filter {
 }
 
 fn water_heater(heater: &Tree) -> WaterHeater {
+    let turns = turns(heater);
     WaterHeater {
         kind: heater.choice("kind"),
         place: heater.choice("place"),
-        tap: heater.fahrenheit("tap_f"),
+        tap: turns.last().map(|turn| turn.tap),
+        turns,
         thermometer_checked: heater.yes("thermometer_checked"),
         mixing_valve: heater.yes("mixing_valve"),
         openings: heater.choice("openings"),
         soot: heater.yes("soot"),
         steam_or_rumbling: heater.yes("steam_or_rumbling"),
         relief: heater.choice("relief"),
+        volume: heater.get("volume_gal").number().map(Volume::new::<gallon>),
+        jacket: heater.yes("jacket"),
+        sleeve: heater.yes("sleeve"),
+        shower: heater.get("shower_gallon_s").number().map(a_gallon_in),
+        factor: None,
+        stored: None,
+        near_pipe: None,
+        thirst: None,
+        follows_outdoors: None,
     }
+}
+
+/// The dial as it was found, then each place that it was turned to.
+fn turns(heater: &Tree) -> Vec<Turn> {
+    let found = heater.fahrenheit("tap_f").map(|tap| Turn { marks_down: 0.0, tap });
+    let later = heater.get("turns").entries().iter().filter_map(|turn| {
+        Some(Turn { marks_down: turn.get("marks_down").number()?, tap: turn.fahrenheit("tap_f")? })
+    });
+    found.into_iter().chain(later).collect()
+}
+
+/// Flow of what fills a gallon in so many seconds.
+fn a_gallon_in(seconds: f64) -> VolumeRate {
+    Volume::new::<gallon>(1.0) / Time::new::<second>(seconds)
 }
 
 fn bath_fan(fan: &Tree) -> BathFan {
     let emptying = fan.get("bag_emptied_s").number().map(Time::new::<second>);
-    BathFan { emptying, ends: fan.choice("ends") }
+    BathFan { emptying, ends: fan.choice("ends"), runs_steadily: fan.yes("runs_steadily") }
 }
 
-/// Always a gap: the check has seen to the three fields that one must have.
+/// The one result of a blower test; the check has seen to it that there is no second.
+fn leak_test(test: &Tree) -> Option<LeakTest> {
+    let area = |key| test.get(key).number().map(Area::new::<square_inch>);
+    let flow = test.get("flow_50_cfm").number().map(VolumeRate::new::<cfm>);
+    let exponent = test.get("exponent").number().map(Ratio::new::<ratio>);
+    flow.map(|flow| LeakTest::FlowAt50 { flow, exponent })
+        .or(area("area_4pa_in2").map(LeakTest::AreaAt4))
+        .or(area("area_10pa_in2").map(LeakTest::AreaAt10))
+}
+
+/// Always a gap: the check has seen to the fields that one must have.
 fn gap(gap: &Tree) -> Option<Gap> {
+    let class = gap.choice::<WidthClass>("width_class").and_then(WidthClass::within);
+    let read = gap.inches("width_in");
+    let error = gap.inches("width_error_in");
     Some(Gap {
+        length: gap.inches("length_in"),
+        // Of a class nothing is known but its ends: the middle is that of their ratio.
+        width: read.or(class.map(|(least, most)| least * (most / least).sqrt())),
+        width_within: class.or(read.zip(error).map(|(read, error)| (read - error, read + error))),
+        count: gap.whole("count").unwrap_or(1),
+        sealed: gap.yes("sealed"),
+        window: gap.choice("window"),
         label: gap.get("label").text().filter(|label| !label.trim().is_empty()).map(str::to_owned),
         depth: gap.inches("depth_in"),
         bends: gap.whole("bends_count"),
         leads_to: gap.choice("leads_to"),
-        ..Gap::measured(gap.choice("place")?, gap.inches("length_in")?, gap.inches("width_in")?)
+        ..Gap::seen(gap.choice("place")?)
     })
 }
 

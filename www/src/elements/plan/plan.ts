@@ -3,6 +3,7 @@
 import { button, make } from "../../dom.js";
 import type { Answer } from "../../wire.js";
 import { safetyLines } from "../safety.js";
+import { tapParts } from "../tap.js";
 import {
   findingsPart,
   lookNextPart,
@@ -73,6 +74,7 @@ export class WinterseamPlan extends HTMLElement {
       untouchedPart(answer, speech),
       part("warnings", speech, warningList(unsaid(answer), speech)),
       findingsPart(answer.findings, speech),
+      part("tap", speech, ...tapParts(answer.tap, speech, true)),
       lookNextPart(answer, speech),
       laterPart(answer.later, speech),
       usesPart(answer.uses, speech),

@@ -1,0 +1,144 @@
+//! What a year of weather drives through each unit of leakage area of a home, by both models of the
+//! handbook. Repairs close leaks and leave thermostat and shelter alone, so it is worked out once.
+
+use super::Weather;
+use super::gaps::{heated_below, indoor_air, setpoint};
+use crate::air::driven::Driven;
+use crate::air::enhanced::{Foundation, Pressing, usual_exponent};
+use crate::air::infiltration::{Coefficients, Storeys};
+use crate::air::power_law::{PowerLaw, Reference};
+use crate::climate::Year;
+use crate::home::{Fuel, HeaterKind, HeaterPlace, Home, Shelter};
+use crate::math;
+use crate::properties::air::{Air, heat_capacity};
+use crate::units::{carried, warmer_by};
+use uom::si::area::square_meter;
+use uom::si::f64::{Area, Energy, Ratio, ThermodynamicTemperature, Time, Velocity, VolumeRate};
+use uom::si::volume_rate::cubic_meter_per_second;
+use uom::si::{ratio::ratio, time::hour, velocity::meter_per_second};
+
+/// Average error of models of this kind; chapter 16 of the handbook.
+const MODEL_ERROR: f64 = 0.40;
+
+/// What the year depends on, apart from the weather.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Asked {
+    room: ThermodynamicTemperature,
+    heated_below: ThermodynamicTemperature,
+    shelter: Shelter,
+    flue: bool,
+    error: f64,
+}
+
+impl Asked {
+    fn of(home: &Home) -> Self {
+        let error = home.building.infiltration_error.map_or(0.0, |error| error.get::<ratio>());
+        Self {
+            room: setpoint(home),
+            heated_below: heated_below(home),
+            shelter: home.building.shelter.unwrap_or(Shelter::NeighboursApart),
+            flue: has_flue(home),
+            error,
+        }
+    }
+}
+
+/// Whether a flue stands open to the rooms: a stove, or a draft hood that breathes their air.
+fn has_flue(home: &Home) -> bool {
+    let heater = &home.water_heater;
+    let indoors = matches!(heater.place, Some(HeaterPlace::Room | HeaterPlace::ClosetInnerDoor));
+    home.heating.fuel == Some(Fuel::Wood) || (indoors && heater.kind == Some(HeaterKind::DraftHood))
+}
+
+/// The year of one square metre of leakage area.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct AirYear {
+    asked: Asked,
+    heat: Energy,
+    speed: Velocity,
+}
+
+/// Heat in the heated hours and air in all of them, by one model.
+#[derive(Debug, Clone, Copy, Default)]
+struct Sums {
+    heat: Energy,
+    air: f64,
+}
+
+impl AirYear {
+    /// That of a home at a place; `None` where no air is known for it.
+    #[must_use]
+    pub fn of(home: &Home, weather: &Weather<'_>) -> Option<Self> {
+        let (asked, air) = (Asked::of(home), indoor_air(home, weather)?);
+        let basic = basic(weather.year, &asked, &air);
+        // At best the basic model stands alone, and the other need not be worked out.
+        let spread = match asked.error {
+            0.0 => 0.0,
+            error => spread(error, &basic, &enhanced(weather.year, &asked, &air)?),
+        };
+        let off = (1.0 + asked.error * spread).max(0.0);
+        let mean = basic.air / hours();
+        let speed = Velocity::new::<meter_per_second>(mean * off);
+        Some(Self { asked, heat: basic.heat * off, speed })
+    }
+
+    /// Whether it holds for this home as well.
+    #[must_use]
+    pub fn holds_for(&self, home: &Home) -> bool {
+        self.asked == Asked::of(home)
+    }
+
+    /// Heat that the air through this leakage area takes.
+    #[must_use]
+    pub fn heat(&self, area: Area) -> Energy {
+        self.heat * area.get::<square_meter>()
+    }
+
+    /// Mean flow over the year through each unit of leakage area.
+    #[must_use]
+    pub fn speed(&self) -> Velocity {
+        self.speed
+    }
+}
+
+/// Error of the basic model, which is the best value: that of any such model, and towards the
+/// enhanced model the difference between the two as well. They know nothing of each other, so their
+/// squares add up.
+fn spread(error: f64, basic: &Sums, enhanced: &Sums) -> f64 {
+    let apart: Ratio = (enhanced.heat - basic.heat) / basic.heat;
+    let apart = if basic.heat > Energy::default() { apart.get::<ratio>() } else { 0.0 };
+    let towards = if error * apart > 0.0 { apart } else { 0.0 };
+    math::sqrt(MODEL_ERROR * MODEL_ERROR + towards * towards)
+}
+
+fn hours() -> f64 {
+    f64::from(u16::try_from(Year::HOURS).unwrap_or(u16::MAX))
+}
+
+fn basic(year: &Year, asked: &Asked, air: &Air) -> Sums {
+    let model = Coefficients::of(asked.shelter, Storeys::One);
+    let flows = year.hours().map(|now| {
+        Area::new::<square_meter>(1.0) * model.speed(warmer_by(asked.room, now.air), now.wind)
+    });
+    sums(year, asked, air, flows)
+}
+
+fn enhanced(year: &Year, asked: &Asked, air: &Air) -> Option<Sums> {
+    let (shelter, flue) = (asked.shelter, asked.flue);
+    let home = Pressing::of(shelter, Storeys::One, flue, Foundation::CrawlSpace);
+    let one = Area::new::<square_meter>(1.0);
+    let leaks = PowerLaw::of_area(one, Reference::FOUR_PASCALS, usual_exponent())?;
+    let driven = Driven::of(year, asked.room, usual_exponent());
+    let flows = driven.flows(&leaks, &home)?;
+    Some(sums(year, asked, air, flows))
+}
+
+fn sums(year: &Year, asked: &Asked, air: &Air, flows: impl Iterator<Item = VolumeRate>) -> Sums {
+    let an_hour = Time::new::<hour>(1.0);
+    year.hours().zip(flows).fold(Sums::default(), |sums, (now, flow)| {
+        let apart = warmer_by(asked.room, now.air);
+        let heat = carried(flow, air.density(), heat_capacity(), apart) * an_hour;
+        let heated = if now.air < asked.heated_below { heat } else { Energy::default() };
+        Sums { heat: sums.heat + heated, air: sums.air + flow.get::<cubic_meter_per_second>() }
+    })
+}
