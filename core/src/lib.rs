@@ -30,9 +30,11 @@ pub mod home;
 // Models. They never use each other; `balance` joins them.
 pub mod air;
 pub mod ducts;
+pub mod envelope;
 pub mod freeze;
 pub mod hot_water;
 pub mod moisture;
+pub mod windows;
 
 // Decisions.
 pub mod balance;

@@ -31,6 +31,12 @@ pub fn cos(x: f64) -> f64 {
     libm::cos(x)
 }
 
+/// Angle in radians of a cosine.
+#[must_use]
+pub fn acos(x: f64) -> f64 {
+    libm::acos(x)
+}
+
 /// Square root; exact in every implementation of IEEE 754.
 #[must_use]
 pub fn sqrt(x: f64) -> f64 {

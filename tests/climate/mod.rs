@@ -2,11 +2,15 @@
 
 mod bad_input;
 mod energy_code_zones;
+mod fao_56;
 mod noaa_lebanon;
 mod noaa_normals;
 #[cfg(feature = "peers")]
 mod real_years;
+mod spoiled_files;
 mod tables;
+#[cfg(feature = "peers")]
+mod weather_files;
 
 use uom::si::thermodynamic_temperature::degree_fahrenheit;
 use winterseam::climate::{Atlas, Hour, Station, Year};

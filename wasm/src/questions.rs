@@ -10,9 +10,10 @@ use winterseam::wire::ask_for;
 const TYPES: &str = r#"import type {
   BagFlowAnswer, BagFlowQuestion, BurnTimeAnswer, BurnTimeQuestion, CableYearAnswer,
   CableYearQuestion, CeilingLeakAnswer, CeilingLeakQuestion, ClimateAnswer, ClimateQuestion,
-  GapAnswer, GapQuestion, InfiltrationAnswer, InfiltrationQuestion, MainsWaterAnswer,
-  MainsWaterQuestion, MoistAirAnswer, MoistAirQuestion, Phrase, VentilationNeedAnswer,
-  VentilationNeedQuestion, WorthAnswer, WorthQuestion,
+  FreezeTimeAnswer, FreezeTimeQuestion, GapAnswer, GapQuestion, InfiltrationAnswer,
+  InfiltrationQuestion, MainsWaterAnswer, MainsWaterQuestion, MoistAirAnswer, MoistAirQuestion,
+  Phrase, PipeLossAnswer, PipeLossQuestion, VentilationNeedAnswer, VentilationNeedQuestion,
+  WindowUAnswer, WindowUQuestion, WorthAnswer, WorthQuestion,
 } from "../src/wire.js";
 "#;
 
@@ -46,13 +47,13 @@ questions! {
     ask_ceiling_leak "ceiling_leak" "CeilingLeakQuestion" "CeilingLeakAnswer"
     ask_climate "climate" "ClimateQuestion" "ClimateAnswer"
     ask_duct_delivery "duct_delivery" "unknown" "never"
-    ask_freeze_time "freeze_time" "unknown" "never"
+    ask_freeze_time "freeze_time" "FreezeTimeQuestion" "FreezeTimeAnswer"
     ask_gap "gap" "GapQuestion" "GapAnswer"
     ask_infiltration "infiltration" "InfiltrationQuestion" "InfiltrationAnswer"
     ask_mains_water "mains_water" "MainsWaterQuestion" "MainsWaterAnswer"
     ask_moist_air "moist_air" "MoistAirQuestion" "MoistAirAnswer"
-    ask_pipe_loss "pipe_loss" "unknown" "never"
+    ask_pipe_loss "pipe_loss" "PipeLossQuestion" "PipeLossAnswer"
     ask_ventilation_need "ventilation_need" "VentilationNeedQuestion" "VentilationNeedAnswer"
-    ask_window_u "window_u" "unknown" "never"
+    ask_window_u "window_u" "WindowUQuestion" "WindowUAnswer"
     ask_worth "worth" "WorthQuestion" "WorthAnswer"
 }

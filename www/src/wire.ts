@@ -174,6 +174,30 @@ export interface Finding {
   text: Phrase;
 }
 
+export interface FreezeTimeAnswer {
+  to_solid_h: number | null;
+  to_zero_h: number | null;
+}
+
+export interface FreezeTimeQuestion {
+  /** Around the pipe. -80 to 80 °C. */
+  air_c: number;
+  /** Convection and radiation of the outermost surface; resists nothing if absent. 0.1 to 1000 W/(m²·K). */
+  film_w_m2_k?: number | null;
+  /** Of the pipe. 0.0005 to 1 m. */
+  inner_diameter_m: number;
+  /** 0 is bare. 0 to 1 m. */
+  insulation_m: number;
+  /** Conductivity. 0.001 to 500 W/(m·K). */
+  insulation_w_m_k: number;
+  /** Of the bare pipe. 0.001 to 1 m. */
+  outer_diameter_m: number;
+  /** Conductivity. 0.001 to 500 W/(m·K). */
+  wall_w_m_k: number;
+  /** At the start. 0 to 100 °C. */
+  water_c: number;
+}
+
 export interface GapAnswer {
   flow_m3_s: number;
   leakage_area_4pa_m2: number;
@@ -276,6 +300,32 @@ export interface Phrase {
 
 /** What stands in one place of a message. */
 export type PhraseArg = number | string | Phrase;
+
+export interface PipeLossAnswer {
+  loss_w_m: number;
+  surface_c: number;
+}
+
+export interface PipeLossQuestion {
+  /** Air and all that the pipe sees. -80 to 80 °C. */
+  air_c: number;
+  /** Outermost surface. 0 to 1. */
+  emissivity: number;
+  /** Of the pipe. 0.0005 to 1 m. */
+  inner_diameter_m: number;
+  /** 0 is bare. 0 to 1 m. */
+  insulation_m: number;
+  /** Conductivity. 0.001 to 500 W/(m·K). */
+  insulation_w_m_k: number;
+  /** Of the bare pipe. 0.001 to 1 m. */
+  outer_diameter_m: number;
+  /** Inside of the wall. -80 to 150 °C. */
+  pipe_c: number;
+  /** Conductivity. 0.001 to 500 W/(m·K). */
+  wall_w_m_k: number;
+  /** Across the pipe. 0 to 100 m/s. */
+  wind_m_s: number;
+}
 
 /** Where the climate comes from. */
 export interface PlaceUsed {
@@ -660,6 +710,22 @@ export interface Warning {
   code: string;
   /** Its words. */
   text: Phrase;
+}
+
+export interface WindowUAnswer {
+  inside_surface_c: number;
+  u_w_m2_k: number;
+}
+
+export interface WindowUQuestion {
+  /** Behind a film. 0.001 to 0.5 m. */
+  gap_m?: number | null;
+  /** Thickness of each pane. 0.0005 to 0.05 m. */
+  glass_m: number;
+  /** Panes, and a film over them. */
+  layers: "single" | "single_film" | "double" | "double_film";
+  /** Between two panes. 0.001 to 0.5 m. */
+  pane_gap_m?: number | null;
 }
 
 export interface WorthAnswer {

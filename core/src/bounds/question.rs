@@ -148,12 +148,40 @@ pub const CABLE_LENGTH: Bounds =
 pub const DIAMETER: Bounds =
     Bounds::new("pipe_outside", "m", (0.001, 1.0), "from a capillary to a culvert");
 
+/// Inner diameter of a pipe.
+pub const INNER_DIAMETER: Bounds =
+    Bounds::new("pipe_inside", "m", (0.0005, 1.0), "from a capillary to a culvert");
+
+/// Emissivity of a surface.
+pub const EMISSIVITY: Bounds =
+    Bounds::new("emissivity", "", (0.0, 1.0), "from a perfect mirror to a black body");
+
+/// Temperature of a pipe.
+pub const PIPE_TEMPERATURE: Bounds =
+    Bounds::new("pipe_temperature", "°C", (-80.0, 150.0), "beyond any water pipe");
+
+/// Film of a surface.
+pub const FILM: Bounds =
+    Bounds::new("film", "W/(m²·K)", (0.1, 1000.0), "from a mirror in a vacuum to a torrent");
+
+/// Water that stands in a pipe.
+pub const STANDING_WATER: Bounds =
+    Bounds::new("standing_water", "°C", (0.0, 100.0), "liquid water");
+
 /// Thickness of insulation.
 pub const INSULATION: Bounds = Bounds::new("pipe_insulation", "m", (0.0, 1.0), "zero is bare");
 
 /// Conductivity of insulation.
 pub const CONDUCTIVITY: Bounds =
     Bounds::new("conductivity", "W/(m·K)", (0.001, 500.0), "from vacuum to copper");
+
+/// Between panes, or pane and film.
+pub const WINDOW_GAP: Bounds =
+    Bounds::new("window_gap", "m", (0.001, 0.5), "from touching panes to a deep window seat");
+
+/// Thickness of a pane.
+pub const GLASS: Bounds =
+    Bounds::new("glass", "m", (0.0005, 0.05), "from a microscope slide to a bank counter");
 
 /// Day of the year; 29 February is left out.
 pub const DAY: Bounds = Bounds::new("day_of_year", "", (1.0, 365.0), "a year has that many");
@@ -203,8 +231,15 @@ pub const ALL: &[&Bounds] = &[
     &CABLE_POWER,
     &CABLE_LENGTH,
     &DIAMETER,
+    &INNER_DIAMETER,
+    &EMISSIVITY,
+    &PIPE_TEMPERATURE,
+    &FILM,
+    &STANDING_WATER,
     &INSULATION,
     &CONDUCTIVITY,
+    &WINDOW_GAP,
+    &GLASS,
     &DAY,
     &FLOOR,
     &BEDROOMS,

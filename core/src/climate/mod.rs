@@ -22,16 +22,21 @@
 mod atlas;
 mod curve;
 mod decode;
+mod elevation;
+mod file;
 mod reader;
 mod sequence;
 mod series;
 mod station;
+mod sun;
 mod year;
 mod zone;
 
 pub use atlas::{Atlas, Place};
+pub use file::{BadWeather, Column, Repair, WeatherFile};
 pub use reader::BadAtlas;
 pub use sequence::Sequence;
 pub use station::{DegreeDays, FreezeDates, FrostBasis, Normals, Station, TemperatureBasis};
+pub use sun::{Shore, sun_above_air, sun_on_ground};
 pub use year::{Hour, Year};
 pub use zone::{Moisture, Zone};

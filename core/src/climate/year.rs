@@ -4,8 +4,11 @@ use super::curve;
 use super::series;
 use super::{Normals, Sequence, Station};
 use crate::units::{celsius, in_celsius};
-use uom::si::f64::{ThermodynamicTemperature, Velocity};
+use uom::si::f64::{Ratio, ThermodynamicTemperature, Velocity};
 use uom::si::velocity::meter_per_second;
+
+/// Number of the last hour, from 0.
+const LAST_HOUR: f64 = 8759.0;
 
 /// 8,760 hours of weather from 1 January, local standard time; 29 February is dropped. The numbers
 /// lie side by side, one column a quantity, because the kernels run through them again and again.
@@ -118,6 +121,29 @@ impl Year {
     pub fn hours_below(&self, limit: ThermodynamicTemperature) -> usize {
         let limit = in_celsius(limit);
         self.air_c().iter().filter(|&&air| air < limit).count()
+    }
+
+    /// The air that this share of the hours is colder than: by straight lines between the sorted
+    /// hours, the coldest at 0 and the warmest at 1.
+    ///
+    /// ```
+    /// # #[cfg(feature = "atlas")] {
+    /// use winterseam::climate::{Atlas, Year};
+    ///
+    /// let chicago = Atlas::embedded().station("725300").expect("a station of the tables");
+    /// let year = Year::of(&chicago);
+    /// assert!(year.percentile(0.01.into()) < year.percentile(0.5.into()));
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn percentile(&self, share: Ratio) -> ThermodynamicTemperature {
+        let mut sorted = self.air_c().to_vec();
+        sorted.sort_by(f64::total_cmp);
+        let place = share.value.clamp(0.0, 1.0) * LAST_HOUR;
+        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "an hour")]
+        let below = place as usize;
+        let next = sorted[(below + 1).min(sorted.len() - 1)];
+        celsius(sorted[below] + (next - sorted[below]) * place.fract())
     }
 
     /// Mean wind of the hours.

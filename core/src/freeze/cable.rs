@@ -15,7 +15,7 @@ use uom::si::linear_power_density::watt_per_meter;
 use uom::si::time::hour;
 
 /// Temperature that the pipe is held at, 40 °F.
-const HOLD_C: f64 = 4.44;
+pub(super) const HOLD_C: f64 = 4.44;
 /// A self-regulating cable gives what its tag says here, 50 °F.
 const TAG_C: f64 = 10.0;
 /// A self-regulating cable gives nothing from here on.

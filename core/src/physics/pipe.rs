@@ -150,6 +150,54 @@ pub fn heat_loss_with_film(
     loss(surface_gives * (surface - air), surface)
 }
 
+/// Temperature that a pipe settles at while something heats it from within.
+///
+/// # Equation
+/// ```text
+/// T_i = T_s + w · [ln(D_o/D_i) ÷ (2π·k_w) + ln(D/D_o) ÷ (2π·k)], T_s = T_a + w ÷ (π·D·h), h of T_s
+/// ```
+///
+/// # Symbols
+/// | symbol | meaning | unit | name |
+/// |---|---|---|---|
+/// | `T_i` | inside of the wall | K | returned |
+/// | `w` | heat for each length | W/m | `given` |
+/// | others | as in [`heat_loss`] | | |
+///
+/// # Source
+/// [`ISO_12241`](crate::sources::freeze::ISO_12241)
+///
+/// # Valid for
+/// As [`heat_loss`], of which it is the inverse. A cable on the outside of a pipe heats a
+/// [`Pipe::thin`].
+///
+/// # Leaves out
+/// Water that runs and carries heat away; one side of the pipe that gets hotter than the other.
+///
+/// # Examples
+/// ```
+/// use winterseam::physics::{film::Surroundings, pipe::{Pipe, settled_temperature}};
+/// use winterseam::units::{fahrenheit, linear_power_density::watt_per_foot};
+/// use uom::si::f64::{Length, LinearPowerDensity};
+/// use uom::si::length::inch;
+///
+/// let bare = Pipe::thin(Length::new::<inch>(0.875), 0.6.into());
+/// let cable = LinearPowerDensity::new::<watt_per_foot>(7.0);
+/// let still = Surroundings::still(fahrenheit(0.0));
+/// assert!(settled_temperature(&bare, cable, still) > fahrenheit(45.0));
+/// ```
+#[must_use]
+pub fn settled_temperature(
+    pipe: &Pipe,
+    given: LinearPowerDensity,
+    around: Surroundings,
+) -> ThermodynamicTemperature {
+    let series = Series::of(pipe);
+    let given = given.get::<watt_per_meter>();
+    let surface = Series::surface_given(given, &series.cylinder(around));
+    ThermodynamicTemperature::new::<kelvin>(surface + given * series.resistance)
+}
+
 impl Pipe {
     /// A bare pipe whose wall resists nothing.
     #[must_use]
@@ -184,6 +232,9 @@ struct Series {
 }
 
 impl Series {
+    const MISS_K: f64 = 1e-9;
+    const TURNS: usize = 60;
+
     fn of(pipe: &Pipe) -> Self {
         let outside = pipe.outside.get::<meter>();
         let diameter = outside + 2.0 * pipe.insulation.get::<meter>();
@@ -206,18 +257,31 @@ impl Series {
     /// Each turn puts the film of the last surface into the series. A film grows more slowly than
     /// the square root of its own difference in temperature, so each turn at least halves the miss.
     fn settle(&self, held: f64, outer: &Cylinder) -> (f64, f64) {
-        const MISS_K: f64 = 1e-9;
-        const TURNS: usize = 60;
         let mut surface = f64::midpoint(held, outer.air);
-        for _ in 0..TURNS {
+        for _ in 0..Self::TURNS {
             let next = self.surface(held, outer.air, outer.conductance(surface));
             let moved = (next - surface).abs();
             surface = next;
-            if moved < MISS_K {
+            if moved < Self::MISS_K {
                 break;
             }
         }
         (outer.conductance(surface) * (surface - outer.air), surface)
+    }
+
+    /// Where the surface settles while so many W/m pass through it. A film grows more slowly than
+    /// the square root of its difference, so each turn at least halves the miss.
+    fn surface_given(given: f64, outer: &Cylinder) -> f64 {
+        let mut surface = outer.air;
+        for _ in 0..Self::TURNS {
+            let next = outer.air + given / outer.conductance(surface);
+            let moved = (next - surface).abs();
+            surface = next;
+            if moved < Self::MISS_K {
+                break;
+            }
+        }
+        surface
     }
 
     /// Where the surface settles between the inside and the air.
@@ -283,6 +347,18 @@ mod tests {
         assert!(lost(&nothing, 4.0, -10.0, 0.0).is_finite());
         let wrapped = Pipe { insulation: Length::new::<millimeter>(10.0), ..nothing };
         assert_eq!(lost(&wrapped, 4.0, -10.0, 0.0).to_bits(), 0.0_f64.to_bits());
+    }
+
+    #[test]
+    fn a_pipe_that_is_given_what_it_loses_stays_as_warm_as_it_was() {
+        for insulation in [0.0, 12.7] {
+            for (held, air) in [(4.0, -20.0), (60.0, 20.0), (3.0, 3.0)] {
+                let around = Surroundings::still(celsius(air));
+                let loss = heat_loss(&pipe(insulation), celsius(held), around).per_length;
+                let settled = settled_temperature(&pipe(insulation), loss, around);
+                assert!((in_kelvin(settled) - in_kelvin(celsius(held))).abs() < 1e-7);
+            }
+        }
     }
 
     #[test]

@@ -75,3 +75,28 @@ pub const COLDEST_NIGHT: Source = Source {
     place: "the 99.6 % temperature of the typical year less 6 °F, give or take 4 °F",
     obtained: Obtained::FromMemory,
 };
+
+/// The layout of EPW files.
+pub const EPW: Source = Source {
+    key: "doe-epw-format",
+    cite: "U.S. Department of Energy, Auxiliary programs: weather data format EPW",
+    place: "fields of an hour and their marks for missing values",
+    obtained: Obtained::FromMemory,
+};
+
+/// Sunshine above the air, and below it from the swing of the day.
+pub const FAO_56: Source = Source {
+    key: "fao-56-1998-ch3",
+    cite: "Allen, Pereira, Raes and Smith: Crop evapotranspiration. FAO Irrigation and Drainage \
+           Paper 56, 1998",
+    place: "chapter 3, equations 21 to 25 and 50",
+    obtained: Obtained::FromMemory,
+};
+
+/// How much colder higher ground is.
+pub const LAPSE: Source = Source {
+    key: "lapse-of-stations",
+    cite: "Temperature by height between neighbouring U.S. stations",
+    place: "3.3 to 3.5 °F for each 1,000 ft; 3.4 is used",
+    obtained: Obtained::CommonPractice,
+};

@@ -3,15 +3,18 @@
 pub mod air;
 pub mod climate;
 pub mod conduction;
+pub mod envelope;
 mod figure;
 pub mod freeze;
 pub mod fuel;
 pub mod hot_water;
 pub mod moisture;
 pub mod money;
+pub mod pipes;
 pub mod safety;
 pub mod trade;
 pub mod water_heater;
+pub mod windows;
 
 pub use figure::{Confidence, Figure};
 

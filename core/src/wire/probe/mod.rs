@@ -8,13 +8,16 @@ mod burn_time;
 mod cable_year;
 mod ceiling_leak;
 mod climate;
+mod freeze_time;
 mod gap;
 mod infiltration;
 mod later;
 mod mains_water;
 mod moist_air;
+mod pipe_loss;
 mod question;
 mod ventilation_need;
+mod window_u;
 mod worth;
 
 pub use question::{Gives, Question};
@@ -34,14 +37,14 @@ pub const QUESTIONS: [Question; 15] = [
     ceiling_leak::QUESTION,
     climate::QUESTION,
     later::DUCT_DELIVERY,
-    later::FREEZE_TIME,
+    freeze_time::QUESTION,
     gap::QUESTION,
     infiltration::QUESTION,
     mains_water::QUESTION,
     moist_air::QUESTION,
-    later::PIPE_LOSS,
+    pipe_loss::QUESTION,
     ventilation_need::QUESTION,
-    later::WINDOW_U,
+    window_u::QUESTION,
     worth::QUESTION,
 ];
 

@@ -11,7 +11,7 @@ use anyhow::{Context as _, Result};
 use syn::visit::{self, Visit};
 use syn::{Attribute, BinOp, Expr, ImplItemFn, ItemFn, Lit, Meta, Signature, Visibility};
 
-const FOLDERS: [&str; 8] = [
+const FOLDERS: [&str; 10] = [
     "core/src/air/",
     "core/src/hot_water/",
     "core/src/freeze/",
@@ -20,6 +20,8 @@ const FOLDERS: [&str; 8] = [
     "core/src/physics/",
     "core/src/climate/",
     "core/src/money",
+    "core/src/windows/",
+    "core/src/envelope/",
 ];
 
 const HEADINGS: [&str; 6] =

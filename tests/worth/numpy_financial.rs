@@ -55,5 +55,5 @@ fn seeded_spendings_are_worth_what_the_library_says() {
             tally.note(&number.to_string(), column, pair, agree(ours, theirs), None);
         }
     }
-    tally.report("money/numpy-financial");
+    tally.report("worth/numpy-financial");
 }

@@ -5,7 +5,7 @@ use crate::harness::Table;
 
 #[test]
 fn factors_agree_with_the_library() {
-    Table::read("money/numpy-financial-1-0-0__factors").compare(|row| {
+    Table::read("worth/numpy-financial-1-0-0__factors").compare(|row| {
         let (rate, rise) = (row.number("rate_percent") / 100.0, row.number("rise_percent") / 100.0);
         // Savings that rise each year are level ones at a smaller rate.
         let rate = (1.0 + rate) / (1.0 + rise) - 1.0;
@@ -15,7 +15,7 @@ fn factors_agree_with_the_library() {
 
 #[test]
 fn worked_examples_agree_with_the_library() {
-    Table::read("money/numpy-financial-1-0-0__worked").compare(|row| {
+    Table::read("worth/numpy-financial-1-0-0__worked").compare(|row| {
         let (cost, saving) = (row.number("cost_usd"), row.number("saving_usd"));
         let years = row.number("years");
         let worth = of(cost, saving, years, row.number("rate_percent") / 100.0);
