@@ -1,5 +1,6 @@
 // Bundles the page (script and style) and the element for other pages into dist/.
 
+import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 
 const shared = {
@@ -12,11 +13,21 @@ const shared = {
   logOverride: { "empty-import-meta": "silent" },
 };
 
+/** The page carries a module of its own, which answers no single questions. */
+const pageModule = {
+  name: "page-module",
+  setup: ({ onResolve }) =>
+    onResolve({ filter: /\/pkg\/winterseam\.js$/ }, () => ({
+      path: fileURLToPath(new URL("pkg/page/winterseam.js", import.meta.url)),
+    })),
+};
+
 await Promise.all([
   build({
     ...shared,
     entryPoints: ["src/main.ts"],
     format: "iife",
+    plugins: [pageModule],
     outfile: "dist/bundle.js",
   }),
   build({

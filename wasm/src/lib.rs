@@ -4,6 +4,7 @@
 mod give;
 pub mod place;
 pub mod plan;
+#[cfg(feature = "questions")]
 pub mod questions;
 mod read;
 pub mod text;
@@ -18,6 +19,7 @@ pub fn version() -> String {
 }
 
 /// JSON Schemas of the request and of the questions, as JSON text.
+#[cfg(feature = "questions")]
 #[wasm_bindgen]
 #[must_use]
 pub fn schema() -> String {

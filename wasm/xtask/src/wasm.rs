@@ -1,4 +1,5 @@
-//! The wasm module and its JavaScript bindings, in `www/pkg`.
+//! The wasm module and its JavaScript bindings: in `www/pkg` with all that it can be asked, in
+//! `www/pkg/page` with what the page asks.
 
 use crate::{step, target, tools};
 use anyhow::{Context as _, Result, bail, ensure};
@@ -19,20 +20,25 @@ const FEATURES: [&str; 8] = [
     "sign-ext",
 ];
 
-/// Builds the module and writes `www/pkg/winterseam{.js,.d.ts,_bg.wasm}`; gives the module.
+/// Builds both modules and writes `winterseam{.js,.d.ts,_bg.wasm}` of each; gives the page's.
 pub(crate) fn build() -> Result<Vec<u8>> {
     tools::need_wasm_target()?;
-    let built = compile()?;
+    package("www/pkg", &[])?;
+    package("www/pkg/page", &["--no-default-features"])
+}
+
+fn package(folder: &str, features: &[&str]) -> Result<Vec<u8>> {
+    let built = compile(features)?;
     let raw = std::fs::read(&built).with_context(|| built.display().to_string())?;
     check_features(&raw)?;
-    let package = target::root().join("www/pkg");
+    let package = target::root().join(folder);
     bind(&built, &package)?;
-    let module = std::fs::read(package.join("winterseam_bg.wasm")).context("www/pkg")?;
+    let module = std::fs::read(package.join("winterseam_bg.wasm")).context(folder.to_owned())?;
     check_paths(&module)?;
     Ok(module)
 }
 
-fn compile() -> Result<PathBuf> {
+fn compile(features: &[&str]) -> Result<PathBuf> {
     const TARGET: &str = "wasm32-unknown-unknown";
     let mut build = target::cargo([
         "build",
@@ -40,9 +46,11 @@ fn compile() -> Result<PathBuf> {
         "--locked",
         "--package=winterseam-wasm",
         "--target",
+        TARGET,
     ]);
+    build.args(features);
     // Unit separators, because a path may hold a space.
-    build.arg(TARGET).env("CARGO_ENCODED_RUSTFLAGS", remaps()?.join("\x1f"));
+    build.env("CARGO_ENCODED_RUSTFLAGS", remaps()?.join("\x1f"));
     step::run(&mut build)?;
     Ok(target::folder().join(TARGET).join("page/winterseam_wasm.wasm"))
 }
