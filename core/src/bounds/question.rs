@@ -22,13 +22,13 @@ pub const MONTHLY_SWING: Bounds =
 pub const GAP_LENGTH: Bounds = Bounds::new(
     "gap_length",
     "m",
-    (0.0001, 1000.0),
+    (0.0001, 100.0),
     "from a pinhole to every crack of a home in one row",
 );
 
 /// The opening seen.
 pub const GAP_WIDTH: Bounds =
-    Bounds::new("gap_width", "m", (1e-06, 1.0), "from a scratch to an open window");
+    Bounds::new("gap_width", "m", (0.0001, 0.5), "from a hair crack to an open window");
 
 /// The way the air travels.
 pub const GAP_DEPTH: Bounds =
@@ -69,8 +69,8 @@ pub const LEAKAGE_AREA: Bounds =
 pub const WIND: Bounds = Bounds::new(
     "wind_speed",
     "m/s",
-    (0.0, 100.0),
-    "stronger than any wind measured for a minute at the ground",
+    (0.0, 60.0),
+    "stronger than any hour of wind that a home stands through",
 );
 
 /// Shelter class of the handbook.
