@@ -182,3 +182,23 @@ fn a_gap_has_one_width_and_a_blower_test_one_result() {
     let lone = r#"{"today": "2026-11-25", "leak_test": {"exponent": 0.6}}"#;
     assert_eq!(wrong(lone), ["leak_test.flow_50_cfm missing"]);
 }
+
+#[test]
+fn what_is_said_of_a_closet_is_checked_like_the_rest() {
+    let heater = |fields: &str| wrong(&with("water_heater", fields));
+    for outside in ["9999", "400001", "-40000", "40"] {
+        let fields = format!(r#"{{"input_btu_h": {outside}}}"#);
+        assert_eq!(heater(&fields), ["water_heater.input_btu_h out_of_range"], "{outside}");
+    }
+    let fields = r#"{"shares_closet": "yes", "old_flue_open": 0, "checked_by_technician": "no"}"#;
+    assert_eq!(
+        heater(fields),
+        [
+            "water_heater.shares_closet wrong_type",
+            "water_heater.old_flue_open wrong_type",
+            "water_heater.checked_by_technician wrong_type",
+        ]
+    );
+    let ends = with("water_heater", r#"{"input_btu_h": 10000, "shares_closet": null}"#);
+    assert!(walk_in(&ends).is_ok());
+}

@@ -2,6 +2,7 @@
 //! of random walks. Nothing here has an expected value of its own.
 
 mod answers;
+mod closet;
 mod dangers;
 mod energy;
 mod gates;

@@ -27,7 +27,7 @@ impl Luck {
 }
 
 const FLAGS: [Value; 3] = [Value::Null, Value::Bool(false), Value::Bool(true)];
-const PLACES: [&str; 15] = [
+const PLACES: [&str; 19] = [
     "door_bottom",
     "door_side",
     "window_sash",
@@ -40,6 +40,10 @@ const PLACES: [&str; 15] = [
     "outlet_plate",
     "cooler_grille",
     "water_heater_closet",
+    "closet_inner_panel",
+    "closet_inner_panel",
+    "closet_outer_door",
+    "closet_outer_door",
     "furnace_closet",
     "coil_cabinet",
     "elsewhere",
@@ -82,21 +86,15 @@ pub(super) fn request(luck: &mut Luck, with_zip: bool) -> Value {
             "child_under_5", "age_65_or_more", "cannot_feel_or_move", "lung_or_immune", "oxygen",
             "medical_machine",
         ]),
-        "first_look": {"co_alarm": word(luck, &ALARM), "smoke_alarm": word(luck, &ALARM)},
+        "first_look": {
+            "co_alarm": word(luck, &ALARM), "smoke_alarm": word(luck, &ALARM),
+            "gas_smell": luck.pick(&FLAGS[..2]).clone(),
+        },
         "furnace_filter": {
             "in_use_days": number(luck, 0.0, 300.0),
             "look": word(luck, &["bright", "grey", "dim", "blocked"]),
         },
-        "water_heater": {
-            "kind": word(luck, &HEATERS),
-            "place": word(luck, &["room", "closet_inner_door", "closet_outer_door"]),
-            "mixing_valve": luck.pick(&FLAGS).clone(), "jacket": luck.pick(&FLAGS).clone(),
-            "sleeve": luck.pick(&FLAGS).clone(), "shower_gallon_s": number(luck, 12.0, 60.0),
-            "turns": turns(luck),
-            "tap_f": number(luck, 60.0, 170.0), "thermometer_checked": luck.pick(&FLAGS).clone(),
-            "relief": word(luck, &["sound", "sound", "sound", "running", "plugged"]),
-            "openings": word(luck, &["open", "open", "open", "partly", "blocked"]),
-        },
+        "water_heater": water_heater(luck),
         "bath_fan": {
             "bag_emptied_s": number(luck, 1.0, 30.0),
             "ends": word(luck, &["outdoors", "roof_cavity", "under_home"]),
@@ -134,6 +132,23 @@ fn turns(luck: &mut Luck) -> Value {
     let many = luck.below(3);
     let turn = |luck: &mut Luck| json!({"marks_down": luck.between(-2.0, 4.0), "tap_f": luck.between(90.0, 170.0)});
     (0..many).map(|_| turn(luck)).collect()
+}
+
+fn water_heater(luck: &mut Luck) -> Value {
+    json!({
+        "kind": word(luck, &HEATERS),
+        "tap_f": number(luck, 60.0, 170.0), "thermometer_checked": luck.pick(&FLAGS).clone(),
+        "relief": word(luck, &["sound", "sound", "sound", "running", "plugged"]),
+        "openings": word(luck, &["open", "open", "open", "partly", "blocked"]),
+        "place": word(luck, &["room", "closet_inner_door", "closet_outer_door"]),
+        "mixing_valve": luck.pick(&FLAGS).clone(), "jacket": luck.pick(&FLAGS).clone(),
+        "sleeve": luck.pick(&FLAGS).clone(), "shower_gallon_s": number(luck, 12.0, 60.0),
+        "turns": turns(luck),
+        "shares_closet": luck.pick(&FLAGS).clone(),
+        "old_flue_open": luck.pick(&FLAGS).clone(),
+        "checked_by_technician": luck.pick(&FLAGS).clone(),
+        "input_btu_h": number(luck, 10_000.0, 400_000.0),
+    })
 }
 
 fn gaps(luck: &mut Luck) -> Value {

@@ -434,7 +434,7 @@ export interface Request {
     /** Along the gap. 0.1 to 1200 in. */
     length_in?: number | null;
     /** Where it is. */
-    place: "door_bottom" | "door_side" | "window_sash" | "casing" | "ceiling_joint" | "marriage_line" | "pipe_hole" | "bath_fan_housing" | "fan_damper" | "dryer_vent" | "range_hood" | "access_panel" | "outlet_plate" | "cooler_grille" | "water_heater_closet" | "furnace_closet" | "coil_cabinet" | "elsewhere";
+    place: "door_bottom" | "door_side" | "window_sash" | "casing" | "ceiling_joint" | "marriage_line" | "pipe_hole" | "bath_fan_housing" | "fan_damper" | "dryer_vent" | "range_hood" | "access_panel" | "outlet_plate" | "cooler_grille" | "water_heater_closet" | "closet_inner_panel" | "closet_outer_door" | "furnace_closet" | "coil_cabinet" | "elsewhere";
     /** A strip, sweep, gasket, damper or caulk is there already. */
     sealed?: boolean | null;
     /** Instead: the thickest that slips in. */
@@ -555,18 +555,26 @@ export interface Request {
   today: string;
   /** The water heater and its tap. */
   water_heater?: {
+    /** Burner, flue and air: looked at, nothing wrong. */
+    checked_by_technician?: boolean | null;
+    /** Input of all burners in its closet together, as their labels say. 10000 to 400000 Btu/h. */
+    input_btu_h?: number | null;
     /** A jacket is round the tank. */
     jacket?: boolean | null;
     /** What makes the hot water. */
     kind?: "electric" | "heat_pump" | "sealed_combustion" | "draft_hood" | "tankless_electric" | "tankless_gas" | null;
     /** A mixing valve sits behind the tank. */
     mixing_valve?: boolean | null;
+    /** A flue that nothing is joined to any more is open. */
+    old_flue_open?: boolean | null;
     /** Openings that bring air to its burner. */
     openings?: "open" | "partly" | "blocked" | null;
     /** Where the tank stands. */
     place?: "room" | "closet_inner_door" | "closet_outer_door" | null;
     /** The relief valve and its pipe. */
     relief?: "sound" | "running" | "missing" | "plugged" | null;
+    /** Another burner, as the furnace, stands in its closet. */
+    shares_closet?: boolean | null;
     /** Time until a shower fills a gallon. 5 to 240 s. */
     shower_gallon_s?: number | null;
     /** The first feet of the hot pipe wear a sleeve. */

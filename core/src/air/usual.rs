@@ -38,8 +38,12 @@ pub fn usual(place: GapPlace) -> Usual {
             (0.1, 0, LeadsTo::Outdoors)
         }
         GapPlace::PipeHole => (0.75, 0, LeadsTo::Belly),
-        GapPlace::AccessPanel => (0.5, 1, LeadsTo::ClosetWithOutsideAir),
+        GapPlace::AccessPanel | GapPlace::ClosetInnerPanel => {
+            (0.5, 1, LeadsTo::ClosetWithOutsideAir)
+        }
         GapPlace::WaterHeaterCloset => (0.5, 0, LeadsTo::ClosetWithOutsideAir),
+        // Of two skins in a row, the closet's inner side is the other one.
+        GapPlace::ClosetOuterDoor => (0.75, 1, LeadsTo::ClosetWithOutsideAir),
         GapPlace::FurnaceCloset | GapPlace::CoilCabinet => (0.1, 0, LeadsTo::RoomOrReturn),
     };
     Usual { depth: Length::new::<inch>(depth_in), bends, leads_to }

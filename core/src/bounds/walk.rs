@@ -94,6 +94,14 @@ pub const GALLON: Bounds =
 pub const RESIDENTS: Bounds =
     Bounds::new("residents", "", (1.0, 20.0), "more than a home of three sections holds");
 
+/// Input of the burners in a closet.
+pub const BURNER_INPUT: Bounds = Bounds::new(
+    "burner_input",
+    "Btu/h",
+    (10_000.0, 400_000.0),
+    "from the smallest tank to a furnace beside a heater without a tank",
+);
+
 /// Seconds in which a fan empties a bag.
 pub const BAG: Bounds = Bounds::new(
     "bag_seconds",
@@ -197,6 +205,7 @@ pub const ALL: &[&Bounds] = &[
     &TANK,
     &GALLON,
     &RESIDENTS,
+    &BURNER_INPUT,
     &BAG,
     &GAP_LENGTH,
     &GAP_WIDTH,

@@ -1,7 +1,7 @@
 //! Furnace, filter, water heater, and what their fuel costs.
 
 use crate::money::Dollars;
-use uom::si::f64::{Length, Ratio, ThermodynamicTemperature, Time, Volume, VolumeRate};
+use uom::si::f64::{Length, Power, Ratio, ThermodynamicTemperature, Time, Volume, VolumeRate};
 
 /// What the main heating burns or draws.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -187,6 +187,14 @@ pub struct WaterHeater {
     pub steam_or_rumbling: Option<bool>,
     /// The relief valve and its pipe.
     pub relief: Option<Relief>,
+    /// Another burner, such as the furnace, stands in the same closet.
+    pub shares_closet: Option<bool>,
+    /// A flue that nothing is joined to any more is open.
+    pub old_flue_open: Option<bool>,
+    /// A technician looked at burner, flue and air, and found nothing wrong.
+    pub checked_by_technician: Option<bool>,
+    /// Input of all burners in its closet together, as their labels say.
+    pub input: Option<Power>,
     /// Water in the tank, as its label says.
     pub volume: Option<Volume>,
     /// A jacket is round the tank.

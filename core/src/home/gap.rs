@@ -100,8 +100,12 @@ pub enum GapPlace {
     OutletPlate,
     /// The grille of an evaporative cooler out of season.
     CoolerGrille,
-    /// In or round the closet of the water heater.
+    /// Floor opening, louver, flue or whatever else of the water heater's closet: no repair's business.
     WaterHeaterCloset,
+    /// Round the panel or wall between the water heater's closet and the rooms.
+    ClosetInnerPanel,
+    /// In or round the door between the water heater's closet and the open air.
+    ClosetOuterDoor,
     /// In or round the closet of the furnace.
     FurnaceCloset,
     /// Between furnace, coil cabinet and floor.

@@ -108,6 +108,8 @@ spoken! {
         "outlet_plate" = OutletPlate,
         "cooler_grille" = CoolerGrille,
         "water_heater_closet" = WaterHeaterCloset,
+        "closet_inner_panel" = ClosetInnerPanel,
+        "closet_outer_door" = ClosetOuterDoor,
         "furnace_closet" = FurnaceCloset,
         "coil_cabinet" = CoilCabinet,
         "elsewhere" = Elsewhere,

@@ -1,6 +1,6 @@
 //! Every repair there is.
 
-use super::{Repair, alarms, cable, fan, filter, hot_water, openings, seal, tank};
+use super::{Repair, alarms, cable, closet, fan, filter, hot_water, openings, seal, tank};
 
 /// Every repair, in no order of merit.
 pub const ALL: &[&Repair] = &[
@@ -29,6 +29,8 @@ pub const ALL: &[&Repair] = &[
     &seal::DRYER_FLAP,
     &seal::HOOD_DAMPER,
     &seal::ACCESS_PANEL,
+    &closet::INNER_PANEL,
+    &closet::OUTER_DOOR,
     &seal::CEILING_JOINT,
     &seal::CASING,
     &seal::WINDOW_SASH,

@@ -6,6 +6,7 @@
 mod alarms;
 mod cable;
 mod catalogue;
+mod closet;
 mod fan;
 mod filter;
 mod hot_water;

@@ -13,10 +13,12 @@ pub(super) const CLEAR_OPENINGS: Repair = Repair {
         let closed = home.water_heater.openings? != AirOpenings::Open;
         let mut after = home.clone();
         after.water_heater.openings = Some(AirOpenings::Open);
+        // A technician who came before saw another closet.
+        after.water_heater.checked_by_technician = None;
         (closed && home.something_burns() != Some(false)).then_some(after)
     },
     materials: |_| vec![],
     fee: |_| Fee::NONE,
-    cautions: |_| vec![Warning::DO_NOT_SEAL_COMBUSTION_AIR],
+    cautions: |_| vec![Warning::DO_NOT_SEAL_COMBUSTION_AIR, Warning::CLOSET_FREEZE],
     life_years: 1.0,
 };

@@ -1,5 +1,5 @@
-//! Closing gaps. Never a gap in or round a closet with a burner: those are a later decision of a
-//! qualified person, and no repair here can touch them.
+//! Closing gaps. Never one that may feed a burner: the home says which those are, and no repair here
+//! can touch them.
 
 use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
 use crate::home::{Gap, GapPlace, Home, LeadsTo, WindowKind};
@@ -37,7 +37,7 @@ fn closable(home: &Home, place: GapPlace) -> impl Iterator<Item = &Gap> {
     home.gaps.iter().filter(move |gap| may_close(home, place, gap))
 }
 
-fn sealed(home: &Home, place: GapPlace) -> Option<Home> {
+pub(super) fn sealed(home: &Home, place: GapPlace) -> Option<Home> {
     closable(home, place).next()?;
     let mut after = home.clone();
     for gap in after.gaps.iter_mut().filter(|gap| may_close(home, place, gap)) {
@@ -64,7 +64,7 @@ fn width_in(gap: &Gap) -> f64 {
 
 /// A gap at least a quarter of an inch wide and five square inches large is a hole, wherever it is;
 /// the rest are small seals: judgement, [`ORDER_OF_WORK`](crate::sources::trade::ORDER_OF_WORK).
-fn order(home: &Home, place: GapPlace) -> Order {
+pub(super) fn order(home: &Home, place: GapPlace) -> Order {
     let hole = closable(home, place).any(|gap| {
         let width = width_in(gap);
         width >= 0.25 && length(gap).get::<inch>() * width >= 5.0
@@ -83,12 +83,12 @@ fn who(home: &Home, place: GapPlace, usual: Who) -> Who {
 }
 
 /// Length of the gaps at a place, with a tenth for waste, in feet.
-fn feet(home: &Home, place: GapPlace) -> f64 {
+pub(super) fn feet(home: &Home, place: GapPlace) -> f64 {
     let length: Length = closable(home, place).map(length).sum();
     length.get::<foot>() * 1.1
 }
 
-fn count(home: &Home, place: GapPlace) -> f64 {
+pub(super) fn count(home: &Home, place: GapPlace) -> f64 {
     closable(home, place).map(|gap| f64::from(gap.count)).sum()
 }
 
@@ -108,7 +108,7 @@ fn caulked(home: &Home, place: GapPlace) -> Vec<Material> {
 }
 
 /// Tubes of 10.1 fl oz for square beads as wide as the gaps, a quarter to half an inch.
-fn tubes(home: &Home, place: GapPlace) -> f64 {
+pub(super) fn tubes(home: &Home, place: GapPlace) -> f64 {
     const TUBE_IN3: f64 = 10.1 * 1.804_687_5;
     let bead = |gap: &Gap| {
         let width = width_in(gap).clamp(0.25, WIDEST_BEAD_IN);
@@ -117,7 +117,7 @@ fn tubes(home: &Home, place: GapPlace) -> f64 {
     closable(home, place).map(bead).sum::<f64>() / TUBE_IN3
 }
 
-fn tightening(home: &Home) -> Vec<Warning> {
+pub(super) fn tightening(home: &Home) -> Vec<Warning> {
     let mut all = vec![Warning::VENT_AFTER_TIGHT];
     if home.burner_may_need_air() {
         all.push(Warning::DO_NOT_SEAL_COMBUSTION_AIR);

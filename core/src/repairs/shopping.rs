@@ -79,6 +79,8 @@ const PRICES: &[(&str, Unit, (f64, f64))] = &[
     ("outlet_gasket", Unit::Piece, (0.3, 0.6)),
     ("patch_board", Unit::Piece, (5.0, 15.0)),
     ("pipe_sleeve_6ft", Unit::Piece, (3.0, 8.0)),
+    ("sealant_listed", Unit::Tube, (7.0, 18.0)),
+    ("sheet_metal_piece", Unit::Piece, (10.0, 25.0)),
     ("shower_head", Unit::Piece, (10.0, 30.0)),
     ("smoke_alarm", Unit::Piece, (10.0, 30.0)),
     ("tank_jacket", Unit::Piece, (25.0, 50.0)),

@@ -31,6 +31,7 @@ pub struct Finding {
 
 pub(super) fn findings(home: &Home, ranges: &Ranges, lines: &Lines) -> Vec<Finding> {
     let mut all = tap(home, lines);
+    all.extend(super::burner_air::findings(home));
     all.extend(gaps(home, ranges));
     all.extend(ranges.roof.as_ref().map(super::roof::finding));
     all.extend(super::roof::wet_windows(home, ranges));

@@ -1,12 +1,12 @@
 //! What not to touch in this home.
 
-use super::Phrase;
+use super::{Phrase, burner_air};
 use crate::home::Home;
 
 pub(super) fn do_not_touch(home: &Home) -> Vec<Phrase> {
     let mut names = vec![];
-    if home.something_burns() != Some(false) {
-        names.extend(["burner_openings", "closet_gaps", "flue", "gas_lines"]);
+    if burner_air::may_be_needed(home) {
+        names.extend(["burner_openings", "closet_outside", "closet_gaps", "flue", "gas_lines"]);
     }
     names.push("relief_valve");
     if home.cable.as_ref().is_none_or(|cable| cable.present) {

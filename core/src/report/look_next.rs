@@ -1,7 +1,7 @@
 //! The few unknowns whose answer could change the plan.
 
 use super::Phrase;
-use crate::home::{Fuel, Home};
+use crate::home::{Fuel, Gap, GapPlace, Home};
 use crate::safety::{Lines, Meaning, meaning};
 
 /// Nobody answers more than three.
@@ -22,6 +22,8 @@ const QUESTIONS: &[Question] = &[
             && h.water_heater.kind.is_some()
             && h.water_heater.openings.is_none()
     }),
+    ("closet", closet_unseen),
+    ("technician", technician_next),
     ("heat_cable", |h, _| h.cable.is_none()),
     ("cable_control", |h, _| h.cable.as_ref().is_some_and(|c| c.present && c.control.is_none())),
     ("zip", |h, _| h.building.zip.is_none()),
@@ -29,6 +31,26 @@ const QUESTIONS: &[Question] = &[
     ("fuel_price", |h, _| !h.gaps.is_empty() && !price_known(h)),
     ("gaps", |h, _| h.gaps.is_empty()),
 ];
+
+/// Whether a gap at the closet waits for a look into it.
+fn closet_unseen(home: &Home, _: &Lines) -> bool {
+    let heater = &home.water_heater;
+    has_closet_gap(home)
+        && home.burner_in_closet().is_none_or(|burner| !burner && heater.old_flue_open.is_none())
+}
+
+/// Whether a gap at the closet of a burner waits for a technician's look at it.
+fn technician_next(home: &Home, _: &Lines) -> bool {
+    has_closet_gap(home)
+        && home.burner_in_closet() == Some(true)
+        && home.water_heater.checked_by_technician.is_none()
+}
+
+fn has_closet_gap(home: &Home) -> bool {
+    let at_closet =
+        |gap: &Gap| matches!(gap.place, GapPlace::ClosetInnerPanel | GapPlace::ClosetOuterDoor);
+    home.gaps.iter().any(at_closet)
+}
 
 /// Whether the heat of the gaps can be told in dollars.
 fn price_known(home: &Home) -> bool {

@@ -1,6 +1,6 @@
 //! The warnings that this home calls for, beside those of its stops and steps.
 
-use super::{Danger, Phrase, Step, dangers};
+use super::{Danger, Phrase, Step, burner_air, dangers};
 use crate::climate::Place;
 use crate::home::{Alarm, Fuel, Home, Tenure};
 use crate::hot_water::{Scald, scald};
@@ -45,7 +45,7 @@ fn of_the_home(home: &Home) -> Vec<Warning> {
     [
         (home.people.oxygen == Some(true), Warning::OXYGEN),
         (home.something_burns() != Some(false) && !alarm_known, Warning::CO),
-        (home.something_burns() != Some(false), Warning::DO_NOT_SEAL_COMBUSTION_AIR),
+        (burner_air::may_be_needed(home), Warning::DO_NOT_SEAL_COMBUSTION_AIR),
         (scalds == Scald::Anyone, Warning::SCALD),
         (
             scalds >= Scald::TheFrail && home.people.burn_faster() == Some(true),

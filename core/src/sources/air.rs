@@ -125,6 +125,22 @@ pub const COMBUSTION_DEMAND: Source = Source {
     obtained: Obtained::Read,
 };
 
+/// Pull at which a flue with natural draft begins to spill.
+pub const FLUE_SPILLS: Source = Source {
+    key: "trade-flue-spill",
+    cite: "Limits that contractors kept to before spillage itself was tested; editions differ",
+    place: "2 Pa for a lone water heater with natural draft, 3 Pa beside a furnace",
+    obtained: Obtained::FromMemory,
+};
+
+/// Input of a water heater whose label nobody read.
+pub const USUAL_BURNER_INPUT: Source = Source {
+    key: "trade-tank-input",
+    cite: "Labels of gas water heaters of 30 to 50 gallons, as sold in the United States",
+    place: "input: 30,000 to 50,000 Btu/h, mostly 40,000",
+    obtained: Obtained::FromMemory,
+};
+
 /// Leakage areas of single parts of a home.
 pub const COMPONENTS: Source = Source {
     key: "handbook-2001-ch26-components",

@@ -71,6 +71,7 @@ const onlyWhen = (asked: (given: Given) => boolean, ...questions: Question[]): Q
 
 const burnsMeteredFuel = (given: Given) => METERED.includes(given("heating.fuel"));
 const burnsGas = (given: Given) => given("heating.fuel") === "natural_gas";
+const heaterInCloset = (given: Given) => given("water_heater.place").startsWith("closet_");
 const hasCable = (given: Given) => given("heat_cable.present") === "true";
 const cableBySeason = (given: Given) =>
   hasCable(given) && given("heat_cable.control") === "seasonal";
@@ -170,6 +171,13 @@ const INSIDE: Station = {
         choice("water_heater.openings", "openings", ["open", "partly", "blocked"]),
         yesNo("water_heater.soot"),
         yesNo("water_heater.steam_or_rumbling"),
+        ...onlyWhen(
+          heaterInCloset,
+          yesNo("water_heater.shares_closet"),
+          yesNo("water_heater.old_flue_open"),
+          yesNo("water_heater.checked_by_technician"),
+          number("water_heater.input_btu_h"),
+        ),
         choice("water_heater.relief", "relief", ["sound", "running", "missing", "plugged"]),
         measure("water_heater.tap_f", "f"),
         yesNo("water_heater.thermometer_checked"),
@@ -294,6 +302,8 @@ export const GAP_PLACES: readonly string[] = [
   "outlet_plate",
   "cooler_grille",
   "water_heater_closet",
+  "closet_inner_panel",
+  "closet_outer_door",
   "furnace_closet",
   "coil_cabinet",
   "elsewhere",

@@ -6,12 +6,15 @@ use crate::home::{
     LeakTest, People, Season, Turn, WaterHeater, WidthClass,
 };
 use crate::money::Dollars;
-use crate::units::{fahrenheit, linear_power_density::watt_per_foot, volume_rate::cfm};
+use crate::units::{
+    fahrenheit, linear_power_density::watt_per_foot, power::btu_per_hour, volume_rate::cfm,
+};
 use crate::wire::tree::Tree;
 use jiff::civil::Date;
 use uom::si::area::square_inch;
 use uom::si::f64::{
-    Area, Length, LinearPowerDensity, Ratio, ThermodynamicTemperature, Time, Volume, VolumeRate,
+    Area, Length, LinearPowerDensity, Power, Ratio, ThermodynamicTemperature, Time, Volume,
+    VolumeRate,
 };
 use uom::si::length::{foot, inch};
 use uom::si::ratio::ratio;
@@ -139,6 +142,10 @@ fn water_heater(heater: &Tree) -> WaterHeater {
         soot: heater.yes("soot"),
         steam_or_rumbling: heater.yes("steam_or_rumbling"),
         relief: heater.choice("relief"),
+        shares_closet: heater.yes("shares_closet"),
+        old_flue_open: heater.yes("old_flue_open"),
+        checked_by_technician: heater.yes("checked_by_technician"),
+        input: heater.get("input_btu_h").number().map(Power::new::<btu_per_hour>),
         volume: heater.get("volume_gal").number().map(Volume::new::<gallon>),
         jacket: heater.yes("jacket"),
         sleeve: heater.yes("sleeve"),
