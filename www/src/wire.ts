@@ -213,11 +213,11 @@ export interface GapQuestion {
   bends: number;
   /** The way the air travels. 0 to 2 m. */
   depth_m: number;
-  /** Along the gap. 0.0001 to 1000 m. */
+  /** Along the gap. 0.0001 to 100 m. */
   length_m: number;
   /** Across the gap. 0.000001 to 5000 Pa. */
   pressure_pa: number;
-  /** The opening seen. 0.000001 to 1 m. */
+  /** The opening seen. 0.0001 to 0.5 m. */
   width_m: number;
 }
 
@@ -246,7 +246,7 @@ export interface InfiltrationQuestion {
   shelter_class: number;
   /** Storeys. 1 to 3. */
   storeys: number;
-  /** Wind at the station. 0 to 100 m/s. */
+  /** Wind at the station. 0 to 60 m/s. */
   wind_m_s: number;
 }
 
@@ -323,7 +323,7 @@ export interface PipeLossQuestion {
   pipe_c: number;
   /** Conductivity. 0.001 to 500 W/(m·K). */
   wall_w_m_k: number;
-  /** Across the pipe. 0 to 100 m/s. */
+  /** Across the pipe. 0 to 60 m/s. */
   wind_m_s: number;
 }
 
