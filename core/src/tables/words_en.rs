@@ -562,6 +562,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("use.hot_tank", "Keeping the tank hot"),
     ("use.hot_water", "Hot water you use"),
     ("use.other_leaks", "Leaks nobody found yet"),
+    ("use.steady_fan", "Fresh air by the fan"),
     ("want.date", "a date like 2026-11-25"),
     ("want.flag", "yes, no or not seen"),
     ("want.list", "a list"),

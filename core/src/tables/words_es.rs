@@ -562,6 +562,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("use.hot_tank", "Mantener caliente el tanque"),
     ("use.hot_water", "Agua caliente que usan"),
     ("use.other_leaks", "Rendijas que nadie ha hallado"),
+    ("use.steady_fan", "Aire fresco del extractor"),
     ("want.date", "una fecha como 2026-11-25"),
     ("want.flag", "sí, no o no visto"),
     ("want.list", "una lista"),
