@@ -42,6 +42,13 @@ fn size(building: &Building) -> (Length, Length) {
     (building.width.unwrap_or(feet(width)), building.length.unwrap_or(feet(length)))
 }
 
+/// Area of the floor, as measured or as is usual for so many sections ([`USUAL_SIZES`]).
+#[must_use]
+pub fn floor(building: &Building) -> Area {
+    let (width, length) = size(building);
+    width * length
+}
+
 /// Floor, ceiling and walls: a floor over a crawl space counts.
 fn envelope(building: &Building) -> Area {
     let (width, length) = size(building);
