@@ -4,6 +4,7 @@
 mod closet;
 mod fresh_air;
 mod hot_water;
+mod pipe;
 
 use serde_json::Value;
 use std::path::Path;
