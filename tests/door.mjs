@@ -161,7 +161,7 @@ test("without the climate tables a question about a place is refused", () => {
 });
 
 test("a question whose model is not built yet says so", () => {
-  assert.deepEqual(wrong(() => core.ask_window_u({ layers: "single" })), ["ask not_yet"]);
+  assert.deepEqual(wrong(() => core.ask_duct_delivery({})), ["ask not_yet"]);
 });
 
 test("readings come in the asked unit", () => {

@@ -10,14 +10,17 @@
 //! than five widths has no loss at its edges beside that); at 4 Pa Q = 11.4735 L/s, so
 //! A = 44.512 cm². U.S. Energy Information Administration: heat in a unit of fuel.
 
+use uom::si::area::square_centimeter;
 use uom::si::energy::kilowatt_hour;
-use uom::si::f64::{Length, Ratio, TemperatureInterval, Velocity};
+use uom::si::f64::{Area, Length, Ratio, TemperatureInterval, Velocity};
 use uom::si::length::{inch, meter};
 use uom::si::ratio::ratio;
 use uom::si::velocity::meter_per_second;
 use winterseam::balance::{Assessment, Weather, assess};
 use winterseam::climate::{Atlas, Normals, Place, Sequence, Year};
-use winterseam::home::{Fuel, FuelPrice, Gap, GapPlace, Home, LeadsTo, PriceUnit, Shelter};
+use winterseam::home::{
+    Fuel, FuelPrice, Gap, GapPlace, Home, LeadsTo, LeakTest, PriceUnit, Shelter,
+};
 use winterseam::money::Dollars;
 use winterseam::units::fahrenheit;
 use winterseam::wire::{Tree, home};
@@ -121,4 +124,49 @@ fn each_fuel_costs_its_units_at_their_price() {
     let propane = year_of(&with_gap(Fuel::Propane, price, 0.78), 0.0);
     close(propane.bought().get::<kilowatt_hour>() * 3_412.14 / 91_452.0, 68.83);
     close(propane.uses[0].cost.expect("a price").0, 178.95);
+}
+
+/// A fan for 80 m² and two bedrooms (chapter 17: 22.5 L/s) beside 300 cm² of leaks, by chapter 16:
+/// Qi = 300·√(0.000145·40) = 22.85 L/s, √(22.5² + 22.85²) − 22.85 = 9.22 L/s more.
+#[test]
+fn a_steady_fan_takes_what_it_adds_to_the_leaks() {
+    let price = FuelPrice { amount: Dollars(0.1), per: PriceUnit::KilowattHour };
+    let mut home = with_gap(Fuel::Electricity, price, 1.0);
+    home.building.width = Some(Length::new::<meter>(4.0));
+    home.building.length = Some(Length::new::<meter>(20.0));
+    home.building.bedrooms = Some(2);
+    home.building.leak_test = Some(LeakTest::AreaAt4(Area::new::<square_centimeter>(300.0)));
+    let without = year_of(&home, 0.0).bought();
+    home.bath_fan.runs_steadily = Some(true);
+    let more = year_of(&home, 0.0).bought() - without;
+    let leaks = 300.0 * (STACK * APART_K).sqrt();
+    let added = (22.5_f64 * 22.5 + leaks * leaks).sqrt() - leaks;
+    close(more.get::<kilowatt_hour>(), AIR * added / 1e3 * APART_K * 8760.0 / 1e3);
+}
+
+/// A year in which it is as warm outdoors as inside takes nothing, and is a number.
+#[test]
+fn no_difference_and_no_wind_take_nothing() {
+    let price = FuelPrice { amount: Dollars(0.1), per: PriceUnit::KilowattHour };
+    let mut home = with_gap(Fuel::Electricity, price, 1.0);
+    home.building.setpoint = Some(fahrenheit(-4.0));
+    assert_eq!(year_of(&home, 0.0).bought().get::<kilowatt_hour>().to_bits(), 0.0_f64.to_bits());
+    home.building.infiltration_error = Some(Ratio::new::<ratio>(-1.0));
+    assert_eq!(year_of(&home, 0.0).bought().get::<kilowatt_hour>().to_bits(), 0.0_f64.to_bits());
+}
+
+/// The two models of the handbook disagree here; the range reaches towards the second, and is no
+/// narrower than the error of either.
+#[test]
+fn the_range_holds_the_difference_of_the_two_models() {
+    let price = FuelPrice { amount: Dollars(0.1), per: PriceUnit::KilowattHour };
+    let mut home = with_gap(Fuel::Electricity, price, 1.0);
+    let mut at = |error: f64| {
+        home.building.infiltration_error = Some(Ratio::new::<ratio>(error));
+        year_of(&home, 4.0).bought().get::<kilowatt_hour>()
+    };
+    let (low, best, high) = (at(-1.0), at(0.0), at(1.0));
+    // The enhanced model has less here: 0.054·40^0.67 against √(0.0145·40), with its wind.
+    assert!(best - low > 0.405 * best, "{low} {best}");
+    close(high, 1.4 * best);
 }

@@ -62,6 +62,7 @@ pub fn use_inputs(home: &Home, key: UseKey) -> Inputs {
         UseKey::HotWater | UseKey::HotTank | UseKey::TankInRoom => heater_inputs(home),
         UseKey::Gap(index) => gap_inputs(home, |i, _| i == index),
         UseKey::OtherLeaks => other_inputs(home),
+        UseKey::SteadyFan => fan_inputs(home),
         UseKey::HeatCable => cable_inputs(home),
     }
 }
@@ -96,6 +97,23 @@ pub fn gap_inputs(home: &Home, which: impl Fn(usize, &Gap) -> bool) -> Inputs {
 /// What stands in for a gap that nobody measured.
 fn row_sources(gap: &Gap) -> Option<Vec<&'static Source>> {
     gap.width.is_none().then(|| usual_leakage(gap)).flatten().map(|figure| figure.sources)
+}
+
+/// What the figure of a steady fan was made from.
+fn fan_inputs(home: &Home) -> Inputs {
+    let leaks = other_inputs(home);
+    let fan = ["bath_fan.bag_emptied_s", "bath_fan.ends", "bath_fan.runs_steadily"];
+    let sources: &[&Source] = &[
+        &air::HANDBOOK_2021_CH16_FANS,
+        &air::HANDBOOK_2021_CH17_FANS,
+        &air::HANDBOOK_2021_CH17,
+        &air::BAG_TEST,
+    ];
+    Inputs {
+        fields: fan.map(String::from).into_iter().chain(leaks.fields).collect(),
+        confidence: Confidence::Guessed,
+        sources: [sources, &leaks.sources].concat(),
+    }
 }
 
 /// What the figure of all other leaks was made from: what the home has, less what was found.

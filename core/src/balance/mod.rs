@@ -6,6 +6,7 @@
 
 mod air_year;
 mod cable;
+mod fan;
 mod fuel;
 mod gaps;
 mod hot_water;
@@ -46,6 +47,8 @@ pub enum UseKey {
     OtherLeaks,
     /// The heat cable.
     HeatCable,
+    /// Outside air that a steady fan brings.
+    SteadyFan,
     /// Hot water that is used.
     HotWater,
     /// Keeping tank and pipe hot.
@@ -111,5 +114,7 @@ fn assess_with(home: &Home, weather: &Weather<'_>, air: Option<AirYear>) -> Asse
         year.freeze_risk = Some(cable.freeze_risk);
     }
     year.uses.extend(hot_water::uses(home, weather));
+    // Last, so that a fan which a plan adds leaves the order of the others.
+    year.uses.extend(year.leakage.and_then(|leakage| fan::year(home, weather, leakage)));
     year
 }

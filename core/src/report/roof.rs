@@ -4,6 +4,7 @@ use super::shown::{Scale, Shown};
 use super::{Finding, Phrase};
 use crate::balance;
 use crate::home::{GapPlace, Home, LeadsTo, WetWindows};
+use crate::moisture::RoofGrade;
 use crate::uncertainty::{Ranges, RoofWater};
 use uom::si::f64::{Mass, Ratio, Volume};
 use uom::si::mass::kilogram;
@@ -25,8 +26,10 @@ pub(super) fn finding(water: &RoofWater) -> Finding {
     let scale =
         Scale { unit: "gal", si_unit: "kg", shown: gallons, si: |mass| mass.get::<kilogram>() };
     let figure = Shown::new(&water.most, &scale);
-    let text =
-        Phrase::new("finding.roof").with("water", figure.text.clone()).with("when", when(water));
+    let text = Phrase::new("finding.roof")
+        .with("water", figure.text.clone())
+        .with("when", when(water))
+        .with("end", end(water.unaired));
     Finding { item: "roof", text, figure: Some(figure) }
 }
 
@@ -49,6 +52,14 @@ pub(super) fn wet_windows(home: &Home, ranges: &Ranges) -> Option<Finding> {
     let text =
         Phrase::new("finding.damp_air").with("why", text).with("humidity", figure.text.clone());
     Some(Finding { item: "windows", text, figure: Some(figure) })
+}
+
+/// How the year ends. An aired roof is never worse, so a good end is sure and a bad one is not.
+fn end(unaired: RoofGrade) -> Phrase {
+    Phrase::new(match unaired {
+        RoofGrade::MayStayWet => "roof.may_stay_wet",
+        RoofGrade::StaysDry | RoofGrade::DriesWithinTheYear => "roof.dries",
+    })
 }
 
 /// A kilogram of water is a litre.

@@ -38,6 +38,9 @@ pub(super) fn uses(home: &Home, ranges: &Ranges) -> Vec<UseLine> {
                 UseKey::OtherLeaks => {
                     ("other_leaks".to_owned(), Phrase::new("use.other_leaks"), home.heating.fuel)
                 }
+                UseKey::SteadyFan => {
+                    ("steady_fan".to_owned(), Phrase::new("use.steady_fan"), home.heating.fuel)
+                }
                 UseKey::HeatCable => (
                     "heat_cable".to_owned(),
                     Phrase::new("use.heat_cable"),

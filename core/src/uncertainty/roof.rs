@@ -4,7 +4,7 @@ use super::draw::SOURCES;
 use super::{Draw, draw};
 use crate::balance::{self, Weather};
 use crate::home::{Home, WetWindows};
-use crate::moisture::{Dampness, IndoorVapour, RoofMonth, RoofYear};
+use crate::moisture::{Dampness, IndoorVapour, RoofGrade, RoofMonth, RoofYear};
 use crate::sources::{Confidence, Figure, Source, moisture};
 use crate::units::kelvins;
 use uom::si::f64::Mass;
@@ -37,6 +37,8 @@ pub struct RoofWater {
     /// The most that can turn to frost or dew in the months in which more gathers than dries: a
     /// range of upper bounds.
     pub most: Figure<Mass>,
+    /// How the year ends where no air goes through the roof.
+    pub unaired: RoofGrade,
 }
 
 /// The most water that the gaps of a home can bring into its roof; `None` where no gap is known to
@@ -62,7 +64,8 @@ pub fn roof_water(home: &Home, weather: &Weather<'_>) -> Option<RoofWater> {
     let least = best.wetting() * LEAST_SHARE;
     let (from, to) =
         season(best.months.each_ref().map(|month| month.gains() && month.wetting >= least))?;
-    (most.best >= Mass::new::<kilogram>(LEAST_KG)).then_some(RoofWater { from, to, most })
+    let unaired = best.grade();
+    (most.best >= Mass::new::<kilogram>(LEAST_KG)).then_some(RoofWater { from, to, most, unaired })
 }
 
 /// How damp the home is, low, best and high: wet windows tell of a class more, dry ones of a class
