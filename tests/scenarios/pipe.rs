@@ -56,3 +56,30 @@ fn no_frost_and_no_cable_say_nothing() {
     let nowhere = r#"{"today": "2026-11-25", "heat_cable": {"present": true}}"#;
     assert!(plug(&answer(nowhere)).is_none());
 }
+
+fn hot(cable: &Value) -> Option<[f64; 3]> {
+    let told = with("59801", cable).findings.into_iter().find(|f| f.text.key == "finding.pipe_hot");
+    told.and_then(|told| told.figure).map(|figure| [figure.low, figure.value, figure.high])
+}
+
+/// Source: 6 W/ft through ½ in of foam of 0.036 W/(m·K) over ⅞ in: 67 K by arithmetic, above a
+/// surface that is warmer than the air of 75 °F (24 °C); plastic pipe bears 122 °F (from memory).
+#[test]
+fn an_unswitched_cable_under_foam_is_told_to_be_too_hot_for_plastic() {
+    let under_foam = json!({"control": "always_on", "power_w_per_ft": 6, "pipe_outside_in": 0.875,
+        "insulation_in": 0.5});
+    let resistance = (1.875_f64 / 0.875).ln() / (2.0 * std::f64::consts::PI * 0.036);
+    let least = (75.0 - 32.0) / 1.8 + 6.0 / 0.3048 * resistance;
+    let [low, told, high] = hot(&under_foam).expect("too hot");
+    assert!((told - 32.0) / 1.8 > least && (told - 32.0) / 1.8 < least + 30.0, "{told}");
+    assert!(low <= told && told <= high && low > 122.0);
+    let with = |field: &str, value: Value| {
+        let mut other = under_foam.clone();
+        other[field] = value;
+        hot(&other)
+    };
+    assert!(with("control", json!("thermostat")).is_none());
+    assert!(with("control", Value::Null).is_none(), "not seen is not on");
+    assert!(with("insulation_in", json!(0)).is_none(), "a bare pipe gives its heat away");
+    assert!(with("power_w_per_ft", json!(1)).is_none(), "a weak cable");
+}

@@ -42,6 +42,7 @@ pub(super) fn findings(
     all.extend(super::roof::wet_windows(home, ranges));
     all.extend(cable(ranges));
     all.extend(freeze_risk(ranges));
+    all.extend(super::pipe::too_hot(home));
     all.extend(super::pipe::finding(home, weather));
     all.extend(filter(home));
     all.extend(bath_fan(home));

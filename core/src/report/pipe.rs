@@ -3,7 +3,9 @@
 use super::shown::{Scale, Shown};
 use super::{Finding, Phrase};
 use crate::balance::{self, Weather};
+use crate::freeze::left_on;
 use crate::home::Home;
+use crate::units::{in_fahrenheit, in_kelvin};
 use uom::si::f64::Time;
 use uom::si::time::{hour, minute, second};
 
@@ -21,6 +23,14 @@ pub(super) fn finding(home: &Home, weather: Option<&Weather<'_>>) -> Option<Find
     figure.text = Phrase::new("about.unit").with("value", n).with("unit", unit);
     let text = Phrase::new("finding.pipe_plug").with("time", figure.text.clone());
     Some(Finding { item: "pipe", text, figure: Some(figure) })
+}
+
+/// A cable that nothing switches, under insulation, may be more than a plastic pipe bears.
+pub(super) fn too_hot(home: &Home) -> Option<Finding> {
+    let scale = Scale { unit: "f", si_unit: "K", shown: in_fahrenheit, si: in_kelvin };
+    let figure = Shown::new(&left_on(home.cable.as_ref()?)?, &scale);
+    let text = Phrase::new("finding.pipe_hot").with("temperature", figure.text.clone());
+    Some(Finding { item: "heat_cable", text, figure: Some(figure) })
 }
 
 /// Down to whole hours, and below two of them to five minutes; whether it is hours.

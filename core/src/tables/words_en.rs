@@ -230,6 +230,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("finding.gap", "{$place}: heating the air that comes through takes {$energy}."),
     ("finding.heat_cable", "The heat tape takes {$energy}."),
     ("finding.leakage", "All leaks of the home together are like one hole of {$area}."),
+    ("finding.pipe_hot", "On warm days this heat tape can heat its pipe. It may get to {$temperature}. Plastic pipe bears 122 °F. Have it replaced before it is left on in summer. In frost it stays on."),
     ("finding.pipe_plug", "If the heat tape is off on the coldest night, the water pipe may block. That takes at least {$time}. Wind, a hollow or a bare pipe make it sooner."),
     ("finding.roof", "Gaps in the ceiling let damp air into the roof. It can freeze or drip there, mostly {$when}. Upper limit: {$water} a year. {$end} Dark spot or drip: do not open the ceiling, have the roof looked at."),
     ("finding.tap_cool", "Your tap reads {$tap :number maximumFractionDigits=0} °F. That is low: germs can grow in a cool tank. Check the reading."),

@@ -230,6 +230,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("finding.gap", "{$place}: calentar el aire que entra gasta {$energy}."),
     ("finding.heat_cable", "El cable calefactor (heat tape) gasta {$energy}."),
     ("finding.leakage", "Todas las rendijas de la casa juntas son como un solo hueco: {$area}."),
+    ("finding.pipe_hot", "En días cálidos este cable calefactor (heat tape) puede calentar su tubo. Puede llegar a {$temperature}. El tubo de plástico aguanta 122 °F. Pida que lo cambien antes de dejarlo prendido en verano. Con heladas se queda prendido."),
     ("finding.pipe_plug", "Sin cable calefactor (heat tape) la noche más fría, el tubo puede taparse. Eso tarda por lo menos {$time}. Con viento, en una hondonada o sin aislante es más rápido."),
     ("finding.roof", "Por las rendijas del techo entra aire húmedo. Ahí puede congelarse o gotear, sobre todo {$when}. Límite superior: {$water} al año. {$end} Mancha oscura o goteo: no abra el techo, pida que lo revisen."),
     ("finding.tap_cool", "Su llave marca {$tap :number maximumFractionDigits=0} °F. Es poco: en un tanque tibio crecen gérmenes. Revise la lectura."),
