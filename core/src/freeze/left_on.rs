@@ -16,7 +16,8 @@ use uom::si::length::inch;
 const WARM_DAY_F: f64 = 75.0;
 
 /// Temperature that the pipe reaches on a warm day below insulation that was seen, with a cable that
-/// nothing switches; `None` unless even the least power of it passes what plastic pipe bears.
+/// nothing switches; `None` unless even the least power of it passes what plastic pipe bears
+/// ([`PLASTIC_LIMIT`]).
 ///
 /// ```
 /// use winterseam::freeze::left_on;

@@ -9,7 +9,8 @@ impl Home {
         let look = &self.first_look;
         let soot = [self.heating.soot, self.water_heater.soot];
         let flames = [look.oven_for_heat, look.flame_indoors, self.water_heater.shares_closet];
-        flames.into_iter().chain(soot).any(|seen| seen == Some(true))
+        let stove = self.heating.stove_clear.is_some();
+        stove || flames.into_iter().chain(soot).any(|seen| seen == Some(true))
     }
 
     /// Whether the water heater burns something; `None` when nobody read its label.

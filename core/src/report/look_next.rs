@@ -13,6 +13,7 @@ type Question = (&'static str, fn(&Home, &Lines) -> bool);
 const QUESTIONS: &[Question] = &[
     ("co_alarm", |h, _| h.first_look.co_alarm.is_none() && h.something_burns() != Some(false)),
     ("smoke_alarm", |h, _| h.first_look.smoke_alarm.is_none()),
+    ("stove", |h, _| h.heating.fuel == Some(Fuel::Wood) && h.heating.stove_clear.is_none()),
     ("tap_asked_back", cool_tap),
     ("tap", |h, _| h.water_heater.tap.is_none()),
     ("people", |h, _| h.water_heater.tap.is_some() && h.people.burn_faster().is_none()),
