@@ -1,7 +1,7 @@
 //! The few unknowns whose answer could change the plan.
 
 use super::Phrase;
-use crate::home::{Fuel, Gap, GapPlace, Home};
+use crate::home::{CableControl, Fuel, Gap, GapPlace, Home};
 use crate::safety::{Lines, Meaning, meaning};
 
 /// Nobody answers more than three.
@@ -27,6 +27,13 @@ const QUESTIONS: &[Question] = &[
     ("technician", technician_next),
     ("heat_cable", |h, _| h.cable.is_none()),
     ("cable_control", |h, _| h.cable.as_ref().is_some_and(|c| c.present && c.control.is_none())),
+    ("cable_thermostat", |h, _| {
+        h.cable.as_ref().is_some_and(|c| {
+            c.present
+                && c.control == Some(CableControl::Thermostat)
+                && c.thermostat_proved.is_none()
+        })
+    }),
     ("zip", |h, _| h.building.zip.is_none()),
     ("filter", |h, _| h.filter.look.is_none() && h.filter.in_use.is_none()),
     ("fuel_price", |h, _| !h.gaps.is_empty() && !price_known(h)),
