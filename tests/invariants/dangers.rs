@@ -4,7 +4,7 @@ use super::answered;
 use super::random::{Luck, request};
 use serde_json::{Value, json};
 
-const DANGERS: [(&str, &str); 10] = [
+const DANGERS: [(&str, &str); 11] = [
     ("/first_look/gas_smell", "true"),
     ("/first_look/symptoms", "true"),
     ("/first_look/co_alarm", "\"sounding\""),
@@ -15,6 +15,7 @@ const DANGERS: [(&str, &str); 10] = [
     ("/heat_cable/damaged", "true"),
     ("/water_heater/relief", "\"plugged\""),
     ("/heating/soot", "true"),
+    ("/heating/stove_clear", "false"),
 ];
 
 /// The request with one danger more; `None` where it has no such part.

@@ -102,7 +102,8 @@ pub(super) fn request(luck: &mut Luck, with_zip: bool) -> Value {
         "gaps": gaps(luck),
         "heat_cable": cable(luck),
         "heating": {"fuel": word(luck, &["electricity", "heat_pump", "propane", "wood"]),
-            "sealed_label_seen": luck.pick(&FLAGS).clone()},
+            "sealed_label_seen": luck.pick(&FLAGS).clone(),
+            "stove_clear": luck.pick(&FLAGS).clone()},
         "electricity_usd_per_kwh": number(luck, 0.08, 0.4),
     });
     if luck.below(8) == 0 {

@@ -2,9 +2,12 @@
 //! say. Source: the project's own safety rules; common practice.
 
 mod burners;
+mod cable;
 mod closet;
 mod fresh_air;
 mod hot_water;
+mod pipe;
+mod stove;
 
 use serde_json::Value;
 use std::path::Path;

@@ -495,6 +495,8 @@ export interface Request {
     sealed_label_seen?: boolean | null;
     /** Soot, scorch, roll-out, a loose flue or a yellow flame. */
     soot?: boolean | null;
+    /** A wood stove stands clear, its chimney was looked at. */
+    stove_clear?: boolean | null;
   } | null;
   /** The building and where it stands. */
   home?: {

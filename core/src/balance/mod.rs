@@ -11,6 +11,7 @@ mod fuel;
 mod gaps;
 mod hot_water;
 mod inputs;
+mod pipe;
 mod roof;
 mod windows;
 
@@ -19,6 +20,7 @@ pub use air_year::AirYear;
 pub use fuel::{heat_content, heater_fuel};
 pub use hot_water::settles;
 pub use inputs::{Inputs, cable_inputs, gap_inputs, heater_inputs, use_inputs};
+pub use pipe::time_to_plug;
 pub use roof::wet_roof;
 pub use windows::wet_window_humidity;
 

@@ -65,6 +65,9 @@ pub struct Heating {
     pub sealed_label_seen: Option<bool>,
     /// Soot, scorch, roll-out, a loose flue or a yellow flame.
     pub soot: Option<bool>,
+    /// A wood stove stands clear of what burns, and its chimney was looked at this year; `None`
+    /// where there is none or nobody looked.
+    pub stove_clear: Option<bool>,
 }
 
 /// The furnace filter.

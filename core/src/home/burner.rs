@@ -14,7 +14,8 @@ impl Home {
             look.other_burner,
             self.water_heater.shares_closet,
         ];
-        flames.into_iter().chain(soot).any(|seen| seen == Some(true))
+        let stove = self.heating.stove_clear.is_some();
+        stove || flames.into_iter().chain(soot).any(|seen| seen == Some(true))
     }
 
     /// Whether a fan that blows out may pull fumes in: a burner that nobody saw to be absent or

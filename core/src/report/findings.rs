@@ -3,7 +3,7 @@
 use super::shown::{Scale, Shown};
 use super::{Phrase, energy};
 use crate::air::ventilation;
-use crate::balance::UseKey;
+use crate::balance::{UseKey, Weather};
 use crate::ducts::bag;
 use crate::home::{FanEnd, Fuel, Home, People};
 use crate::hot_water::{
@@ -29,7 +29,12 @@ pub struct Finding {
     pub figure: Option<Shown>,
 }
 
-pub(super) fn findings(home: &Home, ranges: &Ranges, lines: &Lines) -> Vec<Finding> {
+pub(super) fn findings(
+    home: &Home,
+    weather: Option<&Weather<'_>>,
+    ranges: &Ranges,
+    lines: &Lines,
+) -> Vec<Finding> {
     let mut all = tap(home, lines);
     all.extend(super::burner_air::findings(home));
     all.extend(gaps(home, ranges));
@@ -37,6 +42,8 @@ pub(super) fn findings(home: &Home, ranges: &Ranges, lines: &Lines) -> Vec<Findi
     all.extend(super::roof::wet_windows(home, ranges));
     all.extend(cable(ranges));
     all.extend(freeze_risk(ranges));
+    all.extend(super::pipe::too_hot(home));
+    all.extend(super::pipe::finding(home, weather));
     all.extend(filter(home));
     all.extend(bath_fan(home));
     all.extend(leakage(home, ranges));

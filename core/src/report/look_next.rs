@@ -1,7 +1,7 @@
 //! The few unknowns whose answer could change the plan.
 
 use super::Phrase;
-use crate::home::{Fuel, Gap, GapPlace, Home};
+use crate::home::{CableControl, Fuel, Gap, GapPlace, Home};
 use crate::safety::{Lines, Meaning, meaning};
 
 /// Nobody answers more than three.
@@ -13,6 +13,7 @@ type Question = (&'static str, fn(&Home, &Lines) -> bool);
 const QUESTIONS: &[Question] = &[
     ("co_alarm", |h, _| h.first_look.co_alarm.is_none() && h.something_burns() != Some(false)),
     ("smoke_alarm", |h, _| h.first_look.smoke_alarm.is_none()),
+    ("stove", |h, _| h.heating.fuel == Some(Fuel::Wood) && h.heating.stove_clear.is_none()),
     ("tap_asked_back", cool_tap),
     ("tap", |h, _| h.water_heater.tap.is_none()),
     ("people", |h, _| h.water_heater.tap.is_some() && h.people.burn_faster().is_none()),
@@ -26,6 +27,13 @@ const QUESTIONS: &[Question] = &[
     ("technician", technician_next),
     ("heat_cable", |h, _| h.cable.is_none()),
     ("cable_control", |h, _| h.cable.as_ref().is_some_and(|c| c.present && c.control.is_none())),
+    ("cable_thermostat", |h, _| {
+        h.cable.as_ref().is_some_and(|c| {
+            c.present
+                && c.control == Some(CableControl::Thermostat)
+                && c.thermostat_proved.is_none()
+        })
+    }),
     ("zip", |h, _| h.building.zip.is_none()),
     ("filter", |h, _| h.filter.look.is_none() && h.filter.in_use.is_none()),
     ("fuel_price", |h, _| !h.gaps.is_empty() && !price_known(h)),

@@ -10,6 +10,7 @@ mod keep;
 mod look_next;
 mod notes;
 mod phrase;
+mod pipe;
 mod reminders;
 mod roof;
 mod shopping;
@@ -95,7 +96,7 @@ pub fn report(home: &Home, weather: Option<&Weather<'_>>, lines: &Lines) -> Repo
     let leave = safety::hides_jobs(&plan.stops);
     let mut report = Report {
         savings_hidden: hidden,
-        findings: if leave { vec![] } else { findings::findings(home, &ranges, lines) },
+        findings: if leave { vec![] } else { findings::findings(home, weather, &ranges, lines) },
         tap: if leave { None } else { tap::tap(home, weather, &plan) },
         look_next: if leave { vec![] } else { look_next::look_next(home, lines) },
         do_not_touch: keep::do_not_touch(home),

@@ -80,6 +80,7 @@ pub(super) fn reminders(
     if has("cooler_cover") {
         all.push(Reminder::new("cooler", next(today, date(today.year(), 5, 1)), Some(Every::Year)));
     }
+    all.extend(place.and_then(|place| hoses(today, &place.station)));
     if !stopped("cable_damaged") {
         all.extend(cable(home, place, lines));
     }
@@ -116,6 +117,12 @@ fn seasonal(
     let comes_out = now.is_some() && plan::may_be_seasonal(home, station, lines);
     let out = comes_out.then(|| Reminder::new("cable_out", on(days.from), Some(Every::Year)));
     now.filter(|_| frosty).into_iter().chain([plug_in]).chain(out).collect()
+}
+
+/// Hoses come off the taps outside on the day that a cable would go in.
+fn hoses(today: Date, station: &Station) -> Option<Reminder> {
+    let day = day_of_year(today.year(), FrostFree::of(station)?.plug_in_day());
+    Some(Reminder::new("hoses", next(today, day), Some(Every::Year)))
 }
 
 fn after(today: Date, span: Span) -> Date {

@@ -41,6 +41,7 @@ fn of_the_home(home: &Home) -> Vec<Warning> {
     let cable = home.cable.as_ref().is_some_and(|cable| cable.present);
     let dangerous =
         home.cable.as_ref().is_some_and(|c| [c.signs.damaged, c.signs.wet].contains(&Some(true)));
+    let wood = home.heating.fuel == Some(Fuel::Wood);
     let alarm_known = home.first_look.co_alarm == Some(Alarm::Working);
     [
         (home.people.oxygen == Some(true), Warning::OXYGEN),
@@ -54,7 +55,8 @@ fn of_the_home(home: &Home) -> Vec<Warning> {
         (scalds >= Scald::TheFrail, Warning::BURN_FIRST_AID),
         (measured && home.people.lung_or_immune == Some(true), Warning::LEGIONELLA),
         (cable && !dangerous, Warning::FREEZE_BEFORE_UNPLUG),
-        (home.heating.fuel == Some(Fuel::Wood), Warning::UNMEASURED_FUEL),
+        (wood && home.heating.stove_clear != Some(true), Warning::SOLID_FUEL_CLEARANCE),
+        (wood, Warning::UNMEASURED_FUEL),
         (home.first_look.heat_holds == Some(false), Warning::SPACE_HEATER),
     ]
     .into_iter()

@@ -23,6 +23,14 @@ fn openings(home: &Home) -> Option<AirOpenings> {
     }
 }
 
+/// A wood stove too close to what burns, or with a chimney that nobody looked at.
+pub(super) fn stove(home: &Home, _: &Lines) -> Option<Stop> {
+    (home.heating.stove_clear == Some(false)).then(|| {
+        Stop::new("stove", Warning::SOLID_FUEL_CLEARANCE, Kind::Today)
+            .meanwhile(&["no_fire", "smoke_alarm_tonight"])
+    })
+}
+
 /// Openings under half open are *off*; under three quarters they are cleared this week.
 pub(super) fn openings_blocked(home: &Home, _: &Lines) -> Option<Stop> {
     const STOP: Stop =

@@ -92,6 +92,7 @@ const RULES: &[Rule] = &[
     alarms::alarm_chirps,
     combustion::soot,
     combustion::openings_blocked,
+    combustion::stove,
     electricity::hot_wiring,
     electricity::tingle,
     electricity::water_below,

@@ -148,6 +148,7 @@ const INSIDE: Station = {
         measure("home.indoors_f", "f"),
         choiceOfMany("heating.fuel", "fuel", ["electricity", "heat_pump", ...METERED, "wood"]),
         yesNo("heating.soot"),
+        yesNo("heating.stove_clear"),
         yesNo("heating.sealed_label_seen"),
         choice("furnace_filter.look", "filter", ["bright", "grey", "dim", "blocked"]),
         measure("furnace_filter.in_use_days", "days"),

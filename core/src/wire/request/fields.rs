@@ -92,6 +92,7 @@ const HEATING: &[Field] = &[
     Field::seen("sealed_label_seen", Flag, "The label that says sealed combustion was seen."),
     Field::seen("soot", Flag, "Soot, scorch, roll-out, a loose flue or a yellow flame.")
         .called("heating_soot"),
+    Field::seen("stove_clear", Flag, "A wood stove stands clear, its chimney was looked at."),
 ];
 
 const FILTER: &[Field] = &[

@@ -122,6 +122,7 @@ fn heating(heating: &Tree) -> Heating {
         efficiency: None,
         sealed_label_seen: heating.yes("sealed_label_seen"),
         soot: heating.yes("soot"),
+        stove_clear: heating.yes("stove_clear"),
     }
 }
 
