@@ -155,10 +155,15 @@ fn water_heater(luck: &mut Luck) -> Value {
 fn gaps(luck: &mut Luck) -> Value {
     let many = luck.below(5);
     let gap = |luck: &mut Luck| {
-        json!({
+        let mut gap = json!({
             "place": luck.pick(&PLACES), "length_in": luck.between(2.0, 200.0),
-            "width_in": luck.between(0.02, 2.0), "leads_to": word(luck, &LEADS),
-        })
+            "leads_to": word(luck, &LEADS), "sealed": luck.pick(&FLAGS).clone(),
+        });
+        match luck.below(4) {
+            0 => gap["width_class"] = json!(luck.pick(&["card", "dime", "two_coins", "pencil"])),
+            _ => gap["width_in"] = json!(luck.between(0.02, 2.0)),
+        }
+        gap
     };
     (0..many).map(|_| gap(luck)).collect()
 }
