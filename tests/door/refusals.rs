@@ -172,7 +172,7 @@ fn a_gap_has_one_width_and_a_blower_test_one_result() {
     );
     let line = r#"{"today": "2026-11-25",
         "gaps": [{"place": "marriage_line", "width_class": "not_measured"}]}"#;
-    assert_eq!(wrong(line), ["gaps[0].width_class contradicts"]);
+    assert_eq!(wrong(line), ["gaps[0].width_in missing"]);
     let twice = r#"{"today": "2026-11-25",
         "leak_test": {"flow_50_cfm": 1200, "area_4pa_in2": 66, "exponent": 0.4}}"#;
     assert_eq!(

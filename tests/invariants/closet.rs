@@ -52,6 +52,17 @@ fn no_burner(request: &Value) -> bool {
     alone && (electric(&heating["fuel"]) || heating["sealed_label_seen"] == true)
 }
 
+fn leads(gap: &Value, to: &[&str]) -> bool {
+    to.iter().any(|place| gap["leads_to"] == *place)
+}
+
+/// Both the main heat and the water heater are electric.
+fn nothing_burns(request: &Value) -> bool {
+    let electric = ["electric", "electricity", "heat_pump", "tankless_electric"];
+    let is = |word: &Value| electric.iter().any(|e| word == e);
+    is(&request["heating"]["fuel"]) && is(&request["water_heater"]["kind"])
+}
+
 /// Whether a gap has to stay open, by the rules for closets with burners; what nobody saw counts
 /// against closing.
 fn must_stay_open(request: &Value, gap: &Value) -> bool {
@@ -60,14 +71,20 @@ fn must_stay_open(request: &Value, gap: &Value) -> bool {
         "closet_inner_panel" => {
             let air_seen = heater["openings"] == "open" && heater["place"] == "closet_outer_door";
             let checked = heater["checked_by_technician"] == true;
-            !(no_burner(request) || (air_seen && checked))
+            // A furnace in the same closet would lose the way back of its air.
+            let alone = heater["shares_closet"] == false && !heater["kind"].is_null();
+            !(no_burner(request) || (air_seen && checked && alone))
         }
         "closet_outer_door" => {
             let no_smell = request["first_look"]["gas_smell"] == false;
             !(no_burner(request) && no_smell && heater["old_flue_open"] == false)
         }
         "water_heater_closet" | "furnace_closet" | "coil_cabinet" => true,
-        _ => gap["leads_to"] == "closet_with_outside_air" && !no_burner(request),
+        // A hole to the roof or outdoors may be the collar of a flue.
+        "pipe_hole" | "elsewhere" if leads(gap, &["roof_cavity", "outdoors"]) => {
+            !nothing_burns(request)
+        }
+        _ => leads(gap, &["closet_with_outside_air"]) && !no_burner(request),
     }
 }
 
@@ -190,13 +207,16 @@ fn each_gate_of_the_inner_panel_shuts_it_alone_beside_any_burner() {
     let openings = [Value::Null, json!("partly"), json!("blocked")];
     let places = [Value::Null, json!("room"), json!("closet_inner_door")];
     let (unchecked, seen) = ([Value::Null, json!(false)], [json!(true)]);
-    let burners = [("sealed_combustion", false), ("draft_hood", true), ("electric", true)];
-    for (kind, shares) in burners {
-        let request = with_burner(kind, shares);
+    let kinds_unseen = [Value::Null];
+    let shared = [Value::Null, json!(true)];
+    for kind in ["sealed_combustion", "draft_hood"] {
+        let request = with_burner(kind, false);
         each_shuts(
             &request,
             "closet_inner_panel",
             &[
+                ("water_heater", "kind", &kinds_unseen),
+                ("water_heater", "shares_closet", &shared),
                 ("water_heater", "openings", &openings),
                 ("water_heater", "place", &places),
                 ("water_heater", "checked_by_technician", &unchecked),

@@ -49,9 +49,15 @@ fn what_a_closet_must_leave_open_follows_its_labels() {
         assert!((figure.0 - low).abs() < 1e-9 && (figure.1 - high).abs() < 1e-9, "{figure:?}");
     };
     let (out, inside) = ("finding.burner_air", "finding.burner_air_indoors");
-    is(outdoors(""), out, 7.5, 12.5, "guessed");
+    is(outdoors(r#", "shares_closet": false"#), out, 7.5, 12.5, "guessed");
     is(outdoors(r#", "shares_closet": true, "input_btu_h": 100000"#), out, 25.0, 25.0, "seen");
-    is(indoors(r#", "kind": "draft_hood""#), inside, 100.0, 100.0, "guessed");
+    is(
+        indoors(r#", "kind": "draft_hood", "shares_closet": false"#),
+        inside,
+        100.0,
+        100.0,
+        "guessed",
+    );
     is(
         indoors(r#", "kind": "sealed_combustion", "input_btu_h": 120000"#),
         inside,

@@ -399,6 +399,8 @@ export interface Request {
     hot_wiring?: boolean | null;
     /** Metal or taps that tingle. */
     metal_tingles?: boolean | null;
+    /** A gas stove or dryer, a fireplace, another heater. */
+    other_burner?: boolean | null;
     /** The oven used for warmth. */
     oven_for_heat?: boolean | null;
     /** The smoke alarm that works best. */

@@ -42,6 +42,45 @@ fn size(building: &Building) -> (Length, Length) {
     (building.width.unwrap_or(feet(width)), building.length.unwrap_or(feet(length)))
 }
 
+/// Area of the floor, as measured or as is usual for so many sections.
+///
+/// # Equation
+///
+/// F = W · L
+///
+/// # Symbols
+///
+/// | symbol | meaning          | unit | in code                             |
+/// |--------|------------------|------|-------------------------------------|
+/// | F      | area             | m²   | return value                        |
+/// | W, L   | width and length | m    | `building.width`, `building.length` |
+///
+/// # Source
+///
+/// [`USUAL_SIZES`] where nobody measured.
+///
+/// # Valid for
+///
+/// Manufactured homes.
+///
+/// # Leaves out
+///
+/// Additions and porches.
+///
+/// # Examples
+///
+/// ```
+/// use uom::si::area::square_foot;
+/// use winterseam::{air::whole_home::floor, home::Building};
+///
+/// assert!((floor(&Building::default()).get::<square_foot>() - 924.0).abs() < 1e-6);
+/// ```
+#[must_use]
+pub fn floor(building: &Building) -> Area {
+    let (width, length) = size(building);
+    width * length
+}
+
 /// Floor, ceiling and walls: a floor over a crawl space counts.
 fn envelope(building: &Building) -> Area {
     let (width, length) = size(building);

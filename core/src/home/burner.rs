@@ -8,9 +8,35 @@ impl Home {
     fn flame_seen(&self) -> bool {
         let look = &self.first_look;
         let soot = [self.heating.soot, self.water_heater.soot];
-        let flames = [look.oven_for_heat, look.flame_indoors, self.water_heater.shares_closet];
+        let flames = [
+            look.oven_for_heat,
+            look.flame_indoors,
+            look.other_burner,
+            self.water_heater.shares_closet,
+        ];
         let stove = self.heating.stove_clear.is_some();
         stove || flames.into_iter().chain(soot).any(|seen| seen == Some(true))
+    }
+
+    /// Whether a fan that blows out may pull fumes in: a burner that nobody saw to be absent or
+    /// sealed.
+    #[must_use]
+    pub fn fan_may_pull_fumes(&self) -> bool {
+        self.burner_may_need_air()
+            || self.something_burns().is_none()
+            || self.flame_seen()
+            || self.heating.fuel == Some(Fuel::Wood)
+    }
+
+    /// Whether an open burner takes its air from the rooms, and no technician looked at it: the
+    /// leaks of such a home are the burner's air.
+    #[must_use]
+    pub fn burner_breathes_rooms(&self) -> bool {
+        let heater = &self.water_heater;
+        let indoors =
+            matches!(heater.place, Some(HeaterPlace::Room | HeaterPlace::ClosetInnerDoor));
+        let open = heater.kind == Some(HeaterKind::DraftHood);
+        indoors && open && heater.checked_by_technician != Some(true)
     }
 
     /// Whether the water heater burns something; `None` when nobody read its label.
@@ -85,6 +111,9 @@ impl Home {
         );
         let could_be_closet =
             matches!(gap.place, GapPlace::AccessPanel | GapPlace::PipeHole | GapPlace::Elsewhere);
+        // A hole to the roof or outdoors may be the collar of a flue.
+        let could_be_flue = matches!(gap.place, GapPlace::PipeHole | GapPlace::Elsewhere)
+            && matches!(gap.leads_to, Some(LeadsTo::RoofCavity | LeadsTo::Outdoors));
         let leads_there = match gap.leads_to {
             Some(leads_to) => leads_to == LeadsTo::ClosetWithOutsideAir,
             None => could_be_closet,
@@ -92,7 +121,7 @@ impl Home {
         let may_burn = self.something_burns() != Some(false);
         let beside_tank = gap.leads_to == Some(LeadsTo::ClosetWithOutsideAir)
             && self.burner_in_closet() != Some(false);
-        (may_burn && (closet || leads_there))
+        (may_burn && (closet || leads_there || could_be_flue))
             || (self.burner_may_need_air() && could_be_closet)
             || beside_tank
     }
@@ -106,7 +135,11 @@ impl Home {
             && heater.openings == Some(AirOpenings::Open);
         let looked_after = heater.checked_by_technician == Some(true) && !self.danger_at_burner();
         let into_closet = matches!(gap.leads_to, None | Some(LeadsTo::ClosetWithOutsideAir));
-        self.burner_at_closet() && !(air_from_outside && looked_after && into_closet)
+        // A furnace in there would lose the way back of its air.
+        let alone = heater.shares_closet == Some(false)
+            && heater.kind.is_some()
+            && self.first_look.heat_holds != Some(false);
+        self.burner_at_closet() && !(air_from_outside && looked_after && into_closet && alone)
     }
 
     /// Smell of gas or soot says more than the last visit of a technician.

@@ -91,4 +91,6 @@ pub struct FirstLook {
     pub tap_dry: Option<bool>,
     /// The main heat can hold the home warm.
     pub heat_holds: Option<bool>,
+    /// Something else burns: a gas stove or dryer, a fireplace, a wood stove, a heater.
+    pub other_burner: Option<bool>,
 }

@@ -8,11 +8,14 @@ use crate::home::Home;
 use crate::sources::Figure;
 use uom::si::f64::VolumeRate;
 
+/// Where nobody counted them (common practice).
+const USUAL_BEDROOMS: u8 = 2;
+
 /// Fresh air that the leaks of a home bring over the year, by the rule for it; `None` where too
 /// little is known.
 #[must_use]
 pub fn by_leaks(home: &Home, year: &Assessment) -> Option<Figure<VolumeRate>> {
-    let floor = home.building.floor()?;
+    let floor = whole_home::floor(&home.building);
     let leakage = normalized_leakage(year.leakage?, floor, whole_home::height());
     Some(credit(leakage, weather_factor(year.air?.speed()), floor))
 }
@@ -20,8 +23,9 @@ pub fn by_leaks(home: &Home, year: &Assessment) -> Option<Figure<VolumeRate>> {
 /// Whether leaks bring less than the home needs, and no fan makes up for it.
 #[must_use]
 pub fn is_short(home: &Home, year: &Assessment) -> bool {
-    let need = home.building.floor().zip(home.building.bedrooms).map(|(a, n)| need(a, n).best);
+    let floor = whole_home::floor(&home.building);
+    let need = need(floor, home.building.bedrooms.unwrap_or(USUAL_BEDROOMS)).best;
     let fan = home.bath_fan.runs_steadily == Some(true);
     let leaks = by_leaks(home, year).map(|figure| figure.best);
-    !fan && need.zip(leaks).is_some_and(|(need, leaks)| leaks < need)
+    !fan && leaks.is_some_and(|leaks| leaks < need)
 }

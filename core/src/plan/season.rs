@@ -6,6 +6,7 @@ use crate::freeze::FrostFree;
 use crate::home::Home;
 use crate::repairs::Repair;
 use crate::safety::Lines;
+use crate::units::fahrenheit;
 
 /// Whether place and day allow a repair.
 pub(super) fn allows(
@@ -16,9 +17,23 @@ pub(super) fn allows(
 ) -> bool {
     match repair.id {
         // An evaporative cooler is never closed while it may be in use.
-        "cooler_cover" => !(5..=9).contains(&home.today.month()),
+        "cooler_cover" => is_cold_month(home, weather),
         "cable_season" => weather.is_some_and(|w| may_unplug(home, w, lines)),
         _ => true,
+    }
+}
+
+/// Days of this month that no longer need cooling, on the mean of their warmest hour; without a
+/// place only the depth of winter.
+fn is_cold_month(home: &Home, weather: Option<&Weather<'_>>) -> bool {
+    const COOL_F: f64 = 75.0;
+    let month = home.today.month();
+    match weather {
+        Some(weather) => {
+            let index = usize::from(month.unsigned_abs()) - 1;
+            weather.place.station.normals.max[index] < fahrenheit(COOL_F)
+        }
+        None => !(3..=11).contains(&month),
     }
 }
 

@@ -23,10 +23,10 @@ pub(super) const BATH_FAN_OUTDOORS: Repair = Repair {
     life_years: 15.0,
 };
 
-/// A fan that was felt to move air, and that blows outdoors.
+/// A fan that was felt to move air, that blows outdoors, and that pulls on no burner.
 fn works(home: &Home) -> bool {
     let fan = &home.bath_fan;
-    fan.ends == Some(FanEnd::Outdoors) && fan.emptying.is_some()
+    fan.ends == Some(FanEnd::Outdoors) && fan.emptying.is_some() && !home.fan_may_pull_fumes()
 }
 
 /// Let a fan bring the fresh air that leaks no longer bring. The plan offers it where they do not.
@@ -46,8 +46,8 @@ pub(super) const VENTILATE: Repair = Repair {
     },
     fee: |home| if works(home) { Fee::NONE } else { Fee::HALF_DAY },
     cautions: |home| {
-        let burner = home.burner_may_need_air();
-        burner.then_some(Warning::CO).into_iter().chain([Warning::VENT_AFTER_TIGHT]).collect()
+        let pulls = home.fan_may_pull_fumes();
+        vec![if pulls { Warning::FAN_DRAFT } else { Warning::VENT_AFTER_TIGHT }]
     },
     life_years: 15.0,
 };

@@ -118,11 +118,19 @@ pub(super) fn tubes(home: &Home, place: GapPlace) -> f64 {
 }
 
 pub(super) fn tightening(home: &Home) -> Vec<Warning> {
-    let mut all = vec![Warning::VENT_AFTER_TIGHT];
+    let pulls = home.fan_may_pull_fumes();
+    let mut all = vec![if pulls { Warning::FAN_DRAFT } else { Warning::VENT_AFTER_TIGHT }];
     if home.burner_may_need_air() {
         all.push(Warning::DO_NOT_SEAL_COMBUSTION_AIR);
     }
     all
+}
+
+/// Trim and sashes painted before 1978 may hold lead; a year that nobody knows may be before.
+fn lead_paint(home: &Home, place: GapPlace) -> Option<Warning> {
+    let painted = matches!(place, GapPlace::Casing | GapPlace::WindowSash);
+    let old = home.building.year_built.is_none_or(|year| year < 1978);
+    (painted && old).then_some(Warning::LEAD_PAINT)
 }
 
 macro_rules! seals {
@@ -139,7 +147,8 @@ macro_rules! seals {
                 fee: |_| Fee::NONE,
                 cautions: |home| {
                     let also: &[Warning] = $also;
-                    tightening(home).into_iter().chain(also.iter().copied()).collect()
+                    let all = tightening(home).into_iter().chain(also.iter().copied());
+                    all.chain(lead_paint(home, GapPlace::$place)).collect()
                 },
                 life_years: $life,
             };
@@ -169,7 +178,7 @@ seals! {
         |_| vec![Material::new("foil_tape_roll", 1.0)], &[];
     FAN_DAMPER: "fan_damper", FanDamper, Qualified, 10.0,
         |h| vec![Material::new("bath_fan_damper", count(h, GapPlace::FanDamper))], &[];
-    DRYER_FLAP: "dryer_flap", DryerVent, AbleAdult, 10.0,
+    DRYER_FLAP: "dryer_flap", DryerVent, Qualified, 10.0,
         |h| vec![Material::new("dryer_vent_hood", count(h, GapPlace::DryerVent))], &[];
     HOOD_DAMPER: "hood_damper", RangeHood, Qualified, 10.0,
         |h| vec![Material::new("range_hood_damper", count(h, GapPlace::RangeHood))], &[];

@@ -55,7 +55,7 @@ fn input(home: &Home) -> Option<Figure<Power>> {
         let read = Figure::exact(input, Confidence::Seen, &[]);
         return Some(read.from_inputs(["water_heater.input_btu_h"]));
     }
-    let lone_tank = heater.shares_closet != Some(true)
+    let lone_tank = heater.shares_closet == Some(false)
         && heater.kind.is_none_or(|kind| kind.burns() && kind.has_tank());
     let [best, low, high] = USUAL_BTU_H.map(Power::new::<btu_per_hour>);
     let usual = Figure::exact(best, Confidence::Guessed, &[&USUAL_BURNER_INPUT]).between(low, high);
@@ -99,6 +99,7 @@ fn pull(input: &Figure<Power>) -> Finding {
         si: |pressure| pressure.get::<pascal>(),
     };
     let shown = Shown::new(&figure, &scale);
-    let text = Phrase::new("finding.burner_pull").with("pressure", shown.text.clone());
+    // Pascals tell a resident nothing; the figure stands beside for those who want it.
+    let text = Phrase::new("finding.burner_pull");
     Finding { item: "burner_air", text, figure: Some(shown) }
 }

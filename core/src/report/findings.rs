@@ -49,7 +49,7 @@ pub(super) fn findings(
     }
     all.extend(filter(home));
     all.extend(bath_fan(home));
-    all.extend(leakage(ranges));
+    all.extend(leakage(home, ranges));
     all.extend(fresh_air(home));
     all.extend(fresh_by_leaks(ranges));
     all.extend(already_good(home));
@@ -126,6 +126,11 @@ pub(super) fn who_is(person: Person) -> Phrase {
 
 fn gaps(home: &Home, ranges: &Ranges) -> Vec<Finding> {
     let told = |(i, gap): (usize, &crate::home::Gap)| {
+        if home.may_feed_a_burner(gap) {
+            // A price would be a reason to stuff it.
+            let name = super::uses::gap_name(gap);
+            return Some(plain("gap", Phrase::new("finding.gap_stays").with("place", name)));
+        }
         let amount = ranges.uses.get(&UseKey::Gap(i))?;
         let figure = energy::a_year(&amount.energy, home.heating.fuel);
         let text = Phrase::new("finding.gap")
@@ -188,7 +193,7 @@ fn fresh_air(home: &Home) -> Option<Finding> {
 }
 
 /// All leaks of the home as one hole.
-fn leakage(ranges: &Ranges) -> Option<Finding> {
+fn leakage(home: &Home, ranges: &Ranges) -> Option<Finding> {
     let scale = Scale {
         unit: "in2",
         si_unit: "m2",
@@ -196,7 +201,11 @@ fn leakage(ranges: &Ranges) -> Option<Finding> {
         si: |area| area.get::<square_meter>(),
     };
     let shown = Shown::new(ranges.leakage.as_ref()?, &scale);
-    let text = Phrase::new("finding.leakage").with("area", shown.text.clone());
+    let key = match home.something_burns() {
+        Some(false) => "finding.leakage",
+        _ => "finding.leakage_burner",
+    };
+    let text = Phrase::new(key).with("area", shown.text.clone());
     Some(Finding { item: "leaks", text, figure: Some(shown) })
 }
 
@@ -231,7 +240,11 @@ fn already_good(home: &Home) -> Vec<Finding> {
     [
         (home.first_look.co_alarm == Some(Alarm::Working), "good.co_alarm"),
         (well_set(home), "good.tap"),
-        (home.water_heater.openings == Some(AirOpenings::Open), "good.openings"),
+        (
+            home.water_heater.openings == Some(AirOpenings::Open)
+                && home.burner_in_closet() == Some(true),
+            "good.openings",
+        ),
         (home.filter.look == Some(FilterLook::Bright), "good.filter"),
         (home.first_look.smoke_alarm == Some(Alarm::Working), "good.smoke_alarm"),
     ]

@@ -3,7 +3,7 @@
 use super::shown::{Scale, Shown};
 use super::{Finding, Phrase};
 use crate::balance;
-use crate::home::{GapPlace, Home, LeadsTo, WetWindows};
+use crate::home::{FanEnd, GapPlace, Home, LeadsTo, WetWindows};
 use crate::moisture::RoofGrade;
 use crate::uncertainty::{Ranges, RoofWater};
 use uom::si::f64::{Mass, Ratio, Volume};
@@ -38,7 +38,10 @@ pub(super) fn wet_windows(home: &Home, ranges: &Ranges) -> Option<Finding> {
     if !matches!(home.building.wet_windows?, WetWindows::Often | WetWindows::Sometimes) {
         return None;
     }
-    let text = Phrase::new("finding.wet_windows");
+    let fan_helps = !home.fan_may_pull_fumes()
+        && !matches!(home.bath_fan.ends, Some(FanEnd::RoofCavity | FanEnd::UnderHome));
+    let text =
+        Phrase::new(if fan_helps { "finding.wet_windows" } else { "finding.wet_windows_no_fan" });
     let Some(humidity) = &ranges.wet_windows else {
         return Some(Finding { item: "windows", text, figure: None });
     };

@@ -76,12 +76,25 @@ fn fuel_of_hot_water(home: &Home) -> Option<Fuel> {
 
 fn why(before: &Home, repair: &Repair, ranges: &Ranges) -> Phrase {
     let why = Phrase::new(format!("step.{}.why", repair.id));
+    let why = match named(before, repair) {
+        Some(names) => Phrase::new("why.gaps").with("why", why).with("names", names),
+        None => why,
+    };
     match (&ranges.roof, repair.changes) {
         (Some(water), Changes::Gaps(place)) if roof::is_below(before, place) => {
             roof::why(why, water)
         }
         _ => why,
     }
+}
+
+/// What people called the gaps that a repair closes, and no others.
+fn named(before: &Home, repair: &Repair) -> Option<String> {
+    let after = (repair.apply)(before)?;
+    let pairs = before.gaps.iter().zip(&after.gaps);
+    let closed = pairs.filter(|(was, is)| was.open != is.open);
+    let names: Vec<&str> = closed.filter_map(|(was, _)| was.label.as_deref()).collect();
+    (!names.is_empty()).then(|| names.join(", "))
 }
 
 fn when(order: Order) -> Phrase {

@@ -24,6 +24,7 @@ pub(super) fn uses(home: &Home, ranges: &Ranges) -> Vec<UseLine> {
     let mut lines: Vec<UseLine> = ranges
         .uses
         .iter()
+        .filter(|(key, _)| !stays_open(home, **key))
         .filter_map(|(key, amount)| {
             let heater = |name: &'static str| {
                 let label = Phrase::new(format!("use.{name}"));
@@ -57,6 +58,14 @@ pub(super) fn uses(home: &Home, ranges: &Ranges) -> Vec<UseLine> {
         .collect();
     put_in_order(&mut lines, |a, b| a.energy.si[0] > b.energy.si[0]);
     lines
+}
+
+/// A gap that may feed a flame has no price: it stays as it is.
+fn stays_open(home: &Home, key: UseKey) -> bool {
+    match key {
+        UseKey::Gap(i) => home.may_feed_a_burner(&home.gaps[i]),
+        _ => false,
+    }
 }
 
 /// What a gap is called: the person's own word for it, or its place.

@@ -10,6 +10,8 @@ pub enum NoTightening {
     StopOpen,
     /// Something burns, or may, and no carbon monoxide alarm is known to work.
     AlarmFirst,
+    /// An open burner takes its air from the rooms, and no technician looked at it.
+    TechnicianFirst,
     /// Hot and humid, cooled, and the ground below is bare or nobody looked.
     MoistureFirst,
 }
@@ -21,6 +23,7 @@ impl NoTightening {
         match self {
             Self::StopOpen => "stop_open",
             Self::AlarmFirst => "alarm_first",
+            Self::TechnicianFirst => "technician_first",
             Self::MoistureFirst => "moisture_first",
         }
     }
@@ -39,6 +42,8 @@ pub fn may_tighten(home: &Home, stops: &[Stop], hot_humid: bool) -> Result<(), N
         Err(NoTightening::StopOpen)
     } else if burns && home.first_look.co_alarm != Some(Alarm::Working) {
         Err(NoTightening::AlarmFirst)
+    } else if home.burner_breathes_rooms() {
+        Err(NoTightening::TechnicianFirst)
     } else if hot_humid && cooled && home.building.ground_below != Some(GroundBelow::Covered) {
         Err(NoTightening::MoistureFirst)
     } else {

@@ -107,6 +107,7 @@ const START: Station = {
         yesNo("first_look.ways_out"),
         yesNo("first_look.tap_dry"),
         yesNo("first_look.heat_holds"),
+        yesNo("first_look.other_burner"),
       ],
     },
     {

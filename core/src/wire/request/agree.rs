@@ -117,7 +117,7 @@ fn gap((row, gap): (usize, &Tree)) -> Vec<FieldError> {
     }
     if class == Some(WidthClass::NotMeasured) {
         let unusual = place.is_some_and(|place| component(place, None).is_none());
-        problems.extend(unusual.then(|| contradicts(path("width_class"), "gap_place")));
+        problems.extend(unusual.then(|| missing("width_in")));
         return problems;
     }
     problems.extend((!seen("length_in")).then(|| missing("length_in")));

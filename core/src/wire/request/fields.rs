@@ -83,6 +83,7 @@ const FIRST_LOOK: &[Field] = &[
     Field::seen("ways_out", Flag, "Each sleeping room has a second way out."),
     Field::seen("tap_dry", Flag, "A tap that is dry now."),
     Field::seen("heat_holds", Flag, "The main heat can hold the home warm."),
+    Field::seen("other_burner", Flag, "A gas stove or dryer, a fireplace, another heater."),
 ];
 
 const HEATING: &[Field] = &[

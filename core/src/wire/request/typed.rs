@@ -111,6 +111,7 @@ fn first_look(look: &Tree) -> FirstLook {
         ways_out: look.yes("ways_out"),
         tap_dry: look.yes("tap_dry"),
         heat_holds: look.yes("heat_holds"),
+        other_burner: look.yes("other_burner"),
     }
 }
 
