@@ -79,6 +79,7 @@ pub(super) fn request(luck: &mut Luck, with_zip: bool) -> Value {
             "shelter": word(luck, &["open_ground", "lone_home", "neighbours_close"]),
             "cooling": word(luck, &["none", "evaporative", "air_conditioner"]),
             "ground_below": word(luck, &["bare", "covered"]),
+            "skirting_open": luck.pick(&FLAGS).clone(),
             "wet_windows": word(luck, &["often", "sometimes", "never"]),
             "tenure": word(luck, &["owns_home_and_lot", "owns_home_rents_lot", "rents_home"]),
         },

@@ -62,23 +62,25 @@ fn a_field_less_never_makes_a_figure_surer() {
 #[test]
 fn nothing_is_good_that_nobody_saw() {
     let seen_at = [
-        ("good.co_alarm", "first_look.co_alarm"),
-        ("good.smoke_alarm", "first_look.smoke_alarm"),
-        ("good.tap", "water_heater.tap_f"),
-        ("good.openings", "water_heater.openings"),
-        ("good.filter", "furnace_filter.look"),
+        ("good.co_alarm", vec!["first_look.co_alarm"]),
+        ("good.smoke_alarm", vec!["first_look.smoke_alarm"]),
+        // A reading at a later place of the dial is one of the tap, too.
+        ("good.tap", vec!["water_heater.tap_f", "water_heater.turns"]),
+        ("good.openings", vec!["water_heater.openings"]),
+        ("good.filter", vec!["furnace_filter.look"]),
     ];
     let mut goods = 0;
     for seed in 0..200 {
         let request = request(&mut Luck::new(seed), false);
         let answer = answered(&request);
-        for (key, path) in seen_at {
+        for (key, paths) in &seen_at {
             let said = |answer: &Value| {
-                answer["findings"].as_array().unwrap().iter().any(|f| f["text"]["key"] == key)
+                answer["findings"].as_array().unwrap().iter().any(|f| f["text"]["key"] == *key)
             };
             if said(&answer) {
                 goods += 1;
-                assert!(!said(&answered(&without(&request, path))), "{key}: {request}");
+                let unseen = paths.iter().fold(request.clone(), |less, path| without(&less, path));
+                assert!(!said(&answered(&unseen)), "{key}: {request}");
             }
         }
     }

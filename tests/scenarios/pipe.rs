@@ -83,3 +83,26 @@ fn an_unswitched_cable_under_foam_is_told_to_be_too_hot_for_plastic() {
     assert!(with("insulation_in", json!(0)).is_none(), "a bare pipe gives its heat away");
     assert!(with("power_w_per_ft", json!(1)).is_none(), "a weak cable");
 }
+
+/// Source: forced convection past a cylinder takes more heat than still air; common practice.
+#[test]
+fn wind_through_missing_skirting_leaves_less_time() {
+    let at = |open: Value| {
+        let home = json!({"today": "2026-11-25",
+            "home": {"zip": "59801", "skirting_open": open},
+            "heat_cable": {"present": true, "pipe_outside_in": 0.875, "insulation_in": 0}});
+        answer(&home.to_string())
+    };
+    let (open, closed, unseen) = (at(json!(true)), at(json!(false)), at(Value::Null));
+    assert!(hours(&open) < 0.7 * hours(&closed));
+    assert!((hours(&closed) - hours(&unseen)).abs() < 1e-12);
+    let told = |a: &Answer| a.findings.iter().any(|f| f.text.key == "finding.skirting_open");
+    assert!(told(&open) && !told(&closed) && !told(&unseen));
+    assert!(told(&plan("tamarack-5")));
+    for bad in [json!(30), json!("half"), json!([true])] {
+        let request = json!({"today": "2026-11-25", "home": {"skirting_open": bad}}).to_string();
+        let tree = winterseam::wire::Tree::from_json(&request).expect("JSON");
+        let errors = winterseam::wire::assess(&tree, None).expect_err("no flag");
+        assert!(errors[0].path.ends_with("home.skirting_open"), "{}", errors[0].path);
+    }
+}

@@ -516,6 +516,8 @@ export interface Request {
     setpoint_f?: number | null;
     /** What breaks the wind, from open to close. */
     shelter?: "open_ground" | "lone_home" | "homes_across_road" | "neighbours_apart" | "neighbours_close" | null;
+    /** Skirting is missing: wind blows under the home. */
+    skirting_open?: boolean | null;
     /** Who owns home and lot. */
     tenure?: "owns_home_and_lot" | "owns_home_rents_lot" | "rents_home" | null;
     /** Windows wet inside on cold mornings. */

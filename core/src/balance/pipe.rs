@@ -1,13 +1,16 @@
 //! The water pipe without its heat cable: how soon it may block on the coldest night.
 
 use super::Weather;
+use crate::climate::Station;
+use crate::envelope::wind_through_skirting;
 use crate::freeze::{CableSeen, PipeKind, PipeSize, freeze_stages};
 use crate::home::Home;
 use crate::physics::film::Surroundings;
 use crate::physics::pipe::Pipe;
-use crate::sources::{Confidence, Figure, Source, climate, freeze, pipes};
+use crate::sources::{Confidence, Figure, Source, climate, envelope, freeze, pipes};
 use crate::units::fahrenheit;
-use uom::si::f64::Time;
+use uom::si::area::square_meter;
+use uom::si::f64::{Area, Time, Velocity};
 
 /// What a cable held until it failed, °F: [`CABLE_HOLD`](freeze::CABLE_HOLD).
 const HELD_F: f64 = 40.0;
@@ -23,6 +26,8 @@ const SOURCES: &[&Source] = &[
     &freeze::PIPE_FOAM,
     &freeze::PIPE_FOAM_THICKNESS,
     &freeze::CHURCHILL_CHU_1975,
+    &freeze::CHURCHILL_BERNSTEIN_1977,
+    &envelope::WIND_THROUGH_OPENINGS,
     &climate::COLDEST_NIGHT,
     &climate::TYPICAL_YEARS,
     &climate::NORMALS,
@@ -30,12 +35,15 @@ const SOURCES: &[&Source] = &[
 
 /// How soon a plug of ice may block the pipe when its cable gives nothing on the coldest night of an
 /// ordinary year: the pipe as it was seen, or as pipes usually are, with the wall that lets it
-/// freeze soonest. Skirting, ground and warm ends give longer; wind, a hollow, or less insulation
-/// than is usual, less.
+/// freeze soonest, in the winter's wind where skirting is missing. Skirting, ground and warm ends
+/// give longer; more wind, a hollow, or less insulation than is usual, less.
 #[must_use]
 pub fn time_to_plug(home: &Home, weather: &Weather<'_>) -> Option<Figure<Time>> {
     let cable = CableSeen::of(home.cable.as_ref()?)?;
-    let night = Surroundings::still(weather.place.station.coldest_night().best);
+    let station = &weather.place.station;
+    let windy = home.building.skirting_open == Some(true);
+    let wind = if windy { wind_below(station) } else { Velocity::default() };
+    let night = Surroundings { air: station.coldest_night().best, wind };
     let plug = |kind: PipeKind| {
         let pipe = pipe(kind, &cable);
         Some(freeze_stages(&pipe, kind.wall_heat(), fahrenheit(HELD_F), night)?.to_plug)
@@ -43,7 +51,15 @@ pub fn time_to_plug(home: &Home, weather: &Weather<'_>) -> Option<Figure<Time>> 
     let soonest = PipeKind::ALL.into_iter().filter_map(plug).reduce(Time::min)?;
     let inputs = cable.pipe_outside.inputs.iter().chain(&cable.insulation.inputs).cloned();
     let figure = Figure::exact(soonest, Confidence::Guessed, SOURCES);
-    Some(figure.from_inputs(inputs.chain(["home.zip".to_owned()])))
+    Some(figure.from_inputs(inputs.chain(["home.zip", "home.skirting_open"].map(String::from))))
+}
+
+/// Wind below a home without part of its skirting: the mean of the windiest winter month, as far as
+/// openings let it pass.
+fn wind_below(station: &Station) -> Velocity {
+    let [january, february, .., december] = station.normals.wind;
+    let hole = Area::new::<square_meter>(1.0);
+    wind_through_skirting(hole, january.max(february).max(december)) / hole
 }
 
 /// The pipe below the cable, with the wall of this kind.

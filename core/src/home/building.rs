@@ -35,6 +35,8 @@ pub struct Building {
     pub cooling: Option<Cooling>,
     /// What lies on the ground below it.
     pub ground_below: Option<GroundBelow>,
+    /// Part of the skirting is missing, so that wind blows under the home.
+    pub skirting_open: Option<bool>,
     /// How often the windows are wet inside on cold mornings.
     pub wet_windows: Option<WetWindows>,
     /// Who owns home and lot.

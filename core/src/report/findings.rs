@@ -44,6 +44,9 @@ pub(super) fn findings(
     all.extend(freeze_risk(ranges));
     all.extend(super::pipe::too_hot(home));
     all.extend(super::pipe::finding(home, weather));
+    if home.building.skirting_open == Some(true) {
+        all.push(plain("pipe", Phrase::new("finding.skirting_open")));
+    }
     all.extend(filter(home));
     all.extend(bath_fan(home));
     all.extend(leakage(home, ranges));

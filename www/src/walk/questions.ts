@@ -229,7 +229,10 @@ const OUTSIDE: Station = {
     },
     {
       key: "below",
-      questions: [choice("home.ground_below", "ground", ["bare", "covered"])],
+      questions: [
+        choice("home.ground_below", "ground", ["bare", "covered"]),
+        yesNo("home.skirting_open"),
+      ],
     },
     {
       key: "heat_cable",

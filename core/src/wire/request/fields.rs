@@ -55,6 +55,7 @@ const HOME: &[Field] = &[
     Field::seen("indoors_f", Number(&walk::INDOORS), "What the thermometer indoors shows today."),
     Field::seen("cooling", Word(Cooling::WORDS), "How it is cooled."),
     Field::seen("ground_below", Word(GroundBelow::WORDS), "What lies on the ground below it."),
+    Field::seen("skirting_open", Flag, "Skirting is missing: wind blows under the home."),
     Field::seen("wet_windows", Word(WetWindows::WORDS), "Windows wet inside on cold mornings."),
     Field::seen("tenure", Word(Tenure::WORDS), "Who owns home and lot."),
 ];

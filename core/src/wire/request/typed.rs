@@ -79,6 +79,7 @@ fn building(home: &Tree) -> Building {
         indoors: home.fahrenheit("indoors_f"),
         cooling: home.choice("cooling"),
         ground_below: home.choice("ground_below"),
+        skirting_open: home.yes("skirting_open"),
         wet_windows: home.choice("wet_windows"),
         tenure: home.choice("tenure"),
     }
