@@ -9,10 +9,10 @@ use uom::si::{
 use winterseam::air::driven::Driven;
 use winterseam::air::enhanced::{Foundation, Pressing, usual_exponent};
 use winterseam::air::infiltration::{Coefficients, Storeys};
-use winterseam::air::power_law::PowerLaw;
 use winterseam::climate::{Atlas, Year};
 use winterseam::home::Shelter;
 use winterseam::physics::moist_air::{MoistAir, RelativeHumidity};
+use winterseam::physics::power_law::PowerLaw;
 use winterseam::units::{celsius, kelvins};
 
 /// Hours of a year.

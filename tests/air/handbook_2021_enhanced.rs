@@ -7,7 +7,7 @@ use uom::si::volume_rate::{cubic_meter_per_hour, cubic_meter_per_second, liter_p
 use uom::si::{area::square_centimeter, ratio::ratio, velocity::meter_per_second};
 use winterseam::air::enhanced::{EnhancedFlow, Foundation, Pressing, flow, usual_exponent};
 use winterseam::air::infiltration::Storeys;
-use winterseam::air::power_law::{PowerLaw, Reference};
+use winterseam::physics::power_law::{PowerLaw, Reference};
 use winterseam::units::kelvins;
 
 /// Source: worked examples 5, 6 and 7.

@@ -8,8 +8,8 @@ use uom::si::{
     volume_rate::cubic_meter_per_second,
 };
 use winterseam::air::enhanced::{Foundation, usual_exponent};
-use winterseam::air::power_law::PowerLaw;
 use winterseam::air::spread::{Flue, Leaks, Spread, SpreadFlow, Weather, flow};
+use winterseam::physics::power_law::PowerLaw;
 use winterseam::properties::air::Air;
 use winterseam::units::{celsius, kelvins};
 

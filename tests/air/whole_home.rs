@@ -8,8 +8,8 @@ use uom::si::{
     mass_density::kilogram_per_cubic_meter, pressure::pascal, ratio::ratio,
 };
 use winterseam::air::fans::{Fans, with_fans};
-use winterseam::air::power_law::{PowerLaw, Reference, normalized_leakage, through_the_leaks};
 use winterseam::air::ventilation::credit;
+use winterseam::physics::power_law::{PowerLaw, Reference, normalized_leakage, through_the_leaks};
 use winterseam::units::volume_rate::cfm;
 
 fn share(value: f64) -> Ratio {

@@ -2,9 +2,9 @@
 //! costs a square root an hour.
 
 use super::enhanced::Pressing;
-use super::power_law::PowerLaw;
 use crate::climate::Year;
 use crate::math::{pow, sqrt};
+use crate::physics::power_law::PowerLaw;
 use crate::units::{celsius, warmer_by};
 use uom::si::f64::{Ratio, ThermodynamicTemperature, VolumeRate};
 use uom::si::{ratio::ratio, temperature_interval::kelvin, volume_rate::cubic_meter_per_second};

@@ -1,9 +1,9 @@
 //! Air that wind and warmth drive through the leaks of a whole home: the handbook's enhanced model.
 
 use super::infiltration::Storeys;
-use super::power_law::PowerLaw;
 use crate::home::Shelter;
 use crate::math;
+use crate::physics::power_law::PowerLaw;
 use crate::sources::air::HANDBOOK_2021_CH16_ENHANCED;
 use crate::sources::{Confidence, Figure};
 use uom::si::f64::{Ratio, TemperatureInterval, Velocity, VolumeRate};
@@ -142,7 +142,8 @@ pub struct EnhancedFlow {
 /// use uom::si::{ratio::ratio, velocity::meter_per_second};
 /// use uom::si::volume_rate::cubic_meter_per_second;
 /// use winterseam::air::enhanced::{Foundation, Pressing, flow};
-/// use winterseam::air::{infiltration::Storeys, power_law::PowerLaw};
+/// use winterseam::air::infiltration::Storeys;
+/// use winterseam::physics::power_law::PowerLaw;
 /// use winterseam::{home::Shelter, units::kelvins};
 ///
 /// let leaks = PowerLaw::new(0.102, Ratio::new::<ratio>(0.67)).unwrap();

@@ -8,7 +8,6 @@ pub mod enhanced;
 pub mod fans;
 pub mod infiltration;
 pub mod leaks;
-pub mod power_law;
 pub mod spread;
 pub mod usual;
 pub mod ventilation;

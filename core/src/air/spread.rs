@@ -2,21 +2,20 @@
 //! model of which the [enhanced](super::enhanced) one is a table.
 
 use super::enhanced::Foundation;
-use super::power_law::PowerLaw;
 use crate::math::pow;
+use crate::physics::power_law::PowerLaw;
+use crate::physics::stack::stack_pressure;
 use crate::properties::air::{AIR_CELSIUS, Air};
 use crate::sources::air::{LEAK_SPREAD_1998, LEAK_SPREAD_1998_CRAWL_SPACE};
 use crate::sources::{Confidence, Figure, Source};
-use crate::units::{in_celsius, in_kelvin};
+use crate::units::in_celsius;
 use uom::si::f64::{
     Area, Length, Ratio, TemperatureInterval, ThermodynamicTemperature, Velocity, VolumeRate,
 };
 use uom::si::{
-    area::square_meter, length::meter, mass_density::kilogram_per_cubic_meter, ratio::ratio,
-    temperature_interval::kelvin, velocity::meter_per_second, volume_rate::cubic_meter_per_second,
+    area::square_meter, length::meter, mass_density::kilogram_per_cubic_meter, pressure::pascal,
+    ratio::ratio, velocity::meter_per_second, volume_rate::cubic_meter_per_second,
 };
-
-const GRAVITY: f64 = 9.806_65;
 
 /// How much wind and warmth take from each other where they meet: −0.33 in the source.
 const MEETING: f64 = -1.0 / 3.0;
@@ -70,9 +69,6 @@ pub struct Spread {
 }
 
 impl Spread {
-    /// Where the shares come in.
-    pub const SOURCE: &'static Source = &LEAK_SPREAD_1998;
-
     /// From the leaks of each part; `None` for a negative area, a home without leaks or height,
     /// and a flue with more than half of the leaks or a top outside one to two ceiling heights.
     #[must_use]
@@ -222,7 +218,7 @@ pub struct SpreadFlow {
 /// | T      | temperature of the rooms                      | K          | `weather.room`            |
 /// | ΔT     | rooms less outdoors                           | K          | `weather.apart`           |
 /// | U      | wind that the leaks feel                      | m/s        | `weather.wind`            |
-/// | g      | gravity                                       | m/s²       | `GRAVITY`                 |
+/// | g      | gravity                                       | m/s²       | –                         |
 /// | M, F, Z, J, Xs | steps on the way                      | –          | –                         |
 ///
 /// # Source
@@ -256,7 +252,7 @@ pub struct SpreadFlow {
 /// use uom::si::{area::square_centimeter, length::meter, ratio::ratio};
 /// use uom::si::{velocity::meter_per_second, volume_rate::liter_per_second};
 /// use winterseam::air::enhanced::Foundation;
-/// use winterseam::air::power_law::PowerLaw;
+/// use winterseam::physics::power_law::PowerLaw;
 /// use winterseam::air::spread::{Leaks, Spread, Weather, flow};
 /// use winterseam::properties::air::Air;
 /// use winterseam::units::{celsius, kelvins};
@@ -301,9 +297,10 @@ pub fn flow(
 /// What warmth puts between floor and ceiling, and what wind puts on a wall, Pa.
 fn pressures(spread: &Spread, weather: &Weather) -> (f64, f64) {
     let density = weather.air.density().get::<kilogram_per_cubic_meter>();
-    let warmer = weather.apart.get::<kelvin>().abs() / in_kelvin(weather.room);
+    let height = Length::new::<meter>(spread.height_m);
+    let stack = stack_pressure(weather.air.density(), height, weather.apart.abs(), weather.room);
     let wind = weather.wind.get::<meter_per_second>();
-    (density * GRAVITY * spread.height_m * warmer, 0.5 * density * wind * wind)
+    (stack.get::<pascal>(), 0.5 * density * wind * wind)
 }
 
 /// Two flows as one: their pressures add, less what they take from each other.

@@ -1,7 +1,7 @@
 //! Leakage of the whole home, from a test with a blower in the door or from what such homes have.
 
-use super::power_law::{PowerLaw, Reference};
 use crate::home::{Building, LeakTest, Sections};
+use crate::physics::power_law::{PowerLaw, Reference};
 use crate::sources::air::{HANDBOOK_2021_CH16_LEAKAGE, HANDBOOK_2021_CH17_UNIT_LEAKAGE};
 use crate::sources::trade::USUAL_SIZES;
 use crate::sources::{Confidence, Figure};

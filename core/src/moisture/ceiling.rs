@@ -1,32 +1,17 @@
 //! Vapour that warm air carries through a leak in the ceiling, in one hour.
 
-use crate::math::pow;
 use crate::physics::moist_air::MoistAir;
+use crate::physics::power_law::{PowerLaw, Reference};
+use crate::physics::stack::stack_pressure;
 use crate::properties::air::Air;
 use crate::units::{Insulance, insulance, kelvins, warmer_by};
-use uom::si::f64::{
-    Acceleration, Area, Length, MassDensity, MassRate, Pressure, Ratio, ThermodynamicTemperature,
-    VolumeRate,
-};
-use uom::si::{
-    acceleration::meter_per_second_squared, mass_density::kilogram_per_cubic_meter,
-    pressure::pascal, ratio::ratio,
-};
-
-/// Acceleration of free fall, m/s².
-const GRAVITY: f64 = 9.806_65;
-/// Pressure at which the area is stated, Pa; [`LEAKAGE_AREA`](crate::sources::moisture::LEAKAGE_AREA).
-const REFERENCE_PRESSURE: f64 = 4.0;
-/// Density at which the area is stated, kg/m³.
-const REFERENCE_DENSITY: f64 = 1.2;
-/// How the flow of an ordinary leak grows with pressure;
-/// [`LEAKAGE_AREA`](crate::sources::moisture::LEAKAGE_AREA).
-const EXPONENT: f64 = 0.65;
+use uom::si::f64::{Area, Length, MassRate, Pressure, Ratio, ThermodynamicTemperature, VolumeRate};
+use uom::si::ratio::ratio;
 
 /// A leak in the ceiling and the roof above it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct CeilingLeak {
-    area: Area,
+    leaks: PowerLaw,
     height: Length,
     inside: Insulance,
     outside: Insulance,
@@ -41,8 +26,9 @@ impl CeilingLeak {
     pub fn new(area: Area, height: Length, inside: Insulance, outside: Insulance) -> Option<Self> {
         let none = insulance(0.0);
         let resists = inside >= none && outside >= none && inside + outside > none;
-        let sound = area >= Area::default() && height >= Length::default() && resists;
-        sound.then_some(Self { area, height, inside, outside })
+        let exponent = Ratio::new::<ratio>(PowerLaw::USUAL_EXPONENT);
+        let leaks = PowerLaw::of_area(area, Reference::FOUR_PASCALS, exponent)?;
+        (height >= Length::default() && resists).then_some(Self { leaks, height, inside, outside })
     }
 }
 
@@ -137,8 +123,10 @@ pub fn carried(
     indoors: &MoistAir,
     outdoors: ThermodynamicTemperature,
 ) -> Option<Carried> {
-    let across = stack_pressure(leak.height, indoors, outdoors)?;
-    let air = flow(leak.area, across);
+    let density = Air::dry(outdoors, indoors.pressure())?.density();
+    let apart = warmer_by(indoors.dry_bulb(), outdoors).max(kelvins(0.0));
+    let across = stack_pressure(density, leak.height, apart, indoors.dry_bulb());
+    let air = leak.leaks.flow(across);
     let dry_air = indoors.dry_air_density() * air;
     let share: Ratio = leak.outside / (leak.inside + leak.outside);
     let surface = outdoors + warmer_by(indoors.dry_bulb(), outdoors) * share;
@@ -158,28 +146,6 @@ fn over(humidity: Ratio, surface: ThermodynamicTemperature, pressure: Pressure) 
     most.map_or(Ratio::default(), |most| (humidity - most).max(Ratio::default()))
 }
 
-/// Pressure with which warm air presses up; none where it is colder than outdoors.
-fn stack_pressure(
-    height: Length,
-    indoors: &MoistAir,
-    outdoors: ThermodynamicTemperature,
-) -> Option<Pressure> {
-    let density = Air::dry(outdoors, indoors.pressure())?.density();
-    let gravity = Acceleration::new::<meter_per_second_squared>(GRAVITY);
-    let apart = warmer_by(indoors.dry_bulb(), outdoors).max(kelvins(0.0));
-    let absolute_zero = ThermodynamicTemperature::default();
-    let lighter: Ratio = apart / warmer_by(indoors.dry_bulb(), absolute_zero);
-    Some(density * gravity * height * lighter)
-}
-
-fn flow(area: Area, across: Pressure) -> VolumeRate {
-    let reference = Pressure::new::<pascal>(REFERENCE_PRESSURE);
-    let density = MassDensity::new::<kilogram_per_cubic_meter>(REFERENCE_DENSITY);
-    let at_reference = area * (2.0 * reference / density).sqrt();
-    let times: Ratio = across / reference;
-    at_reference * pow(times.get::<ratio>(), EXPONENT)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -187,6 +153,7 @@ mod tests {
     use crate::units::celsius;
     use uom::si::area::square_meter;
     use uom::si::length::meter;
+    use uom::si::pressure::pascal;
 
     fn leak(area: f64, height: f64, inside: f64, outside: f64) -> Option<CeilingLeak> {
         let (area, height) = (Area::new::<square_meter>(area), Length::new::<meter>(height));

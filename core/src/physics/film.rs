@@ -1,5 +1,6 @@
 //! How a cylinder gives heat to the air around it and to what it sees.
 
+use super::GRAVITY_M_S2;
 use crate::math;
 use crate::properties::air_heat::AirFilm;
 use crate::units::in_kelvin;
@@ -9,7 +10,6 @@ use uom::si::heat_transfer::watt_per_square_meter_kelvin;
 use uom::si::length::meter;
 use uom::si::velocity::meter_per_second;
 
-const GRAVITY_M_S2: f64 = 9.806_65;
 const STEFAN_BOLTZMANN: f64 = 5.670_374_419e-8;
 
 /// What a surface stands in.

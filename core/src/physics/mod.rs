@@ -6,4 +6,9 @@ pub mod gap;
 pub mod moist_air;
 pub mod openings;
 pub mod pipe;
+pub mod power_law;
 pub mod saturation;
+pub mod stack;
+
+/// Standard gravity, m/s².
+const GRAVITY_M_S2: f64 = 9.806_65;

@@ -1,10 +1,10 @@
 //! Whether leaks alone still bring the fresh air that people need.
 
-use crate::air::power_law::normalized_leakage;
 use crate::air::ventilation::{credit, need, weather_factor};
 use crate::air::whole_home;
 use crate::balance::Assessment;
 use crate::home::Home;
+use crate::physics::power_law::normalized_leakage;
 use crate::sources::Figure;
 use uom::si::f64::VolumeRate;
 

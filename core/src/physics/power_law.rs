@@ -1,8 +1,6 @@
 //! All leaks of a home together, as a test with a blower in the door finds them.
 
 use crate::math;
-use crate::sources::Source;
-use crate::sources::air::HANDBOOK_2021_CH16_LEAKAGE;
 use uom::si::f64::{Area, Length, MassDensity, Pressure, Ratio, VolumeRate};
 use uom::si::{
     area::square_meter, length::meter, pressure::pascal, ratio::ratio,
@@ -51,7 +49,7 @@ impl Reference {
 ///
 /// # Source
 ///
-/// [`HANDBOOK_2021_CH16_LEAKAGE`]
+/// [`HANDBOOK_2021_CH16_LEAKAGE`](crate::sources::air::HANDBOOK_2021_CH16_LEAKAGE)
 ///
 /// # Valid for
 ///
@@ -69,7 +67,7 @@ impl Reference {
 /// ```
 /// use uom::si::f64::{Pressure, Ratio, VolumeRate};
 /// use uom::si::{area::square_centimeter, pressure::pascal, ratio::ratio};
-/// use winterseam::air::power_law::{PowerLaw, Reference};
+/// use winterseam::physics::power_law::{PowerLaw, Reference};
 /// use winterseam::units::volume_rate::cfm;
 ///
 /// let (flow, at) = (VolumeRate::new::<cfm>(1000.0), Pressure::new::<pascal>(50.0));
@@ -84,8 +82,6 @@ pub struct PowerLaw {
 }
 
 impl PowerLaw {
-    /// Where the relations stand.
-    pub const SOURCE: &'static Source = &HANDBOOK_2021_CH16_LEAKAGE;
     /// Exponent where nobody measured it at several pressures.
     pub const USUAL_EXPONENT: f64 = 0.65;
 
@@ -187,7 +183,7 @@ impl PowerLaw {
 ///
 /// # Source
 ///
-/// [`HANDBOOK_2021_CH16_LEAKAGE`]
+/// [`HANDBOOK_2021_CH16_LEAKAGE`](crate::sources::air::HANDBOOK_2021_CH16_LEAKAGE)
 ///
 /// # Valid for
 ///
@@ -202,7 +198,7 @@ impl PowerLaw {
 /// ```
 /// use uom::si::f64::{Area, Length};
 /// use uom::si::{area::{square_centimeter, square_meter}, length::meter, ratio::ratio};
-/// use winterseam::air::power_law::normalized_leakage;
+/// use winterseam::physics::power_law::normalized_leakage;
 ///
 /// let area = Area::new::<square_centimeter>(354.0);
 /// let floor = Area::new::<square_meter>(90.0);
@@ -247,7 +243,7 @@ pub fn normalized_leakage(leakage_area: Area, floor: Area, height: Length) -> Ra
 /// ```
 /// use uom::si::f64::{MassDensity, VolumeRate};
 /// use uom::si::{mass_density::kilogram_per_cubic_meter, volume_rate::liter_per_second};
-/// use winterseam::air::power_law::through_the_leaks;
+/// use winterseam::physics::power_law::through_the_leaks;
 ///
 /// let fan = VolumeRate::new::<liter_per_second>(600.0);
 /// let density = MassDensity::new::<kilogram_per_cubic_meter>;
