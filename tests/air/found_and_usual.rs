@@ -78,7 +78,8 @@ fn a_double_wide_of_the_eighties_changes_its_air_as_measured_ones_did() {
         let year = assess(&home, &Weather { place: &place, year: &Year::of(&place.station) });
         let speed = year.air.unwrap().speed().get::<meter_per_second>();
         let flow_m3_s = cm2(year.leakage.unwrap()) / 1e4 * speed;
-        let volume = whole_home::volume(&home.building).get::<cubic_meter>();
+        let volume = whole_home::floor(&home.building) * whole_home::height();
+        let volume = volume.get::<cubic_meter>();
         vec![("air_changes_h", flow_m3_s * 3600.0 / volume)]
     });
 }

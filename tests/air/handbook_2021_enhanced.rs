@@ -5,7 +5,7 @@ use crate::harness::{Row, Table};
 use uom::si::f64::{Area, Ratio, Velocity};
 use uom::si::volume_rate::{cubic_meter_per_hour, cubic_meter_per_second, liter_per_second};
 use uom::si::{area::square_centimeter, ratio::ratio, velocity::meter_per_second};
-use winterseam::air::enhanced::{EnhancedFlow, Foundation, Pressing, flow, usual_exponent};
+use winterseam::air::enhanced::{Foundation, LeakFlow, Pressing, flow, usual_exponent};
 use winterseam::air::infiltration::Storeys;
 use winterseam::physics::power_law::{PowerLaw, Reference};
 use winterseam::units::kelvins;
@@ -44,7 +44,7 @@ fn the_enhanced_model_on_one_storey() {
     });
 }
 
-fn pressed(row: &Row, leaks: &PowerLaw, storeys: Storeys) -> EnhancedFlow {
+fn pressed(row: &Row, leaks: &PowerLaw, storeys: Storeys) -> LeakFlow {
     let class: usize = row.text("shelter_class").parse().unwrap();
     let flue = row.text("flue") == "yes";
     let foundation = match row.text("foundation") {

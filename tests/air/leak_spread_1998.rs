@@ -7,8 +7,8 @@ use uom::si::{
     mass_density::kilogram_per_cubic_meter, ratio::ratio, velocity::meter_per_second,
     volume_rate::cubic_meter_per_second,
 };
-use winterseam::air::enhanced::{Foundation, usual_exponent};
-use winterseam::air::spread::{Flue, Leaks, Spread, SpreadFlow, Weather, flow};
+use winterseam::air::enhanced::{Foundation, LeakFlow, usual_exponent};
+use winterseam::air::spread::{Flue, Leaks, Spread, Weather, flow};
 use winterseam::physics::power_law::PowerLaw;
 use winterseam::properties::air::Air;
 use winterseam::units::{celsius, kelvins};
@@ -78,7 +78,7 @@ fn the_coefficients_of_the_enhanced_model() {
         let level = row.number("level") * (1.0 - flue);
         let home = spread([level, 0.0, flue], ceiling_m, ceiling_m + 2.0);
         let one_of_each = |on| flow(&leaks, &home, &weather(1.0, 1.0), on).unwrap();
-        let wind = |air: SpreadFlow| air.wind.get::<cubic_meter_per_second>();
+        let wind = |air: LeakFlow| air.wind.get::<cubic_meter_per_second>();
         let slab = one_of_each(Foundation::Slab);
         vec![
             ("stack", slab.stack.get::<cubic_meter_per_second>()),

@@ -1,5 +1,6 @@
 //! Air that leaks through a home on the day that its heating or cooling is sized for.
 
+use super::infiltration::MODEL_ERROR;
 use crate::sources::air::{HANDBOOK_2021_CH16, HANDBOOK_2021_CH17_DESIGN_DAY};
 use crate::sources::{Confidence, Figure};
 use uom::si::f64::{Area, Length, TemperatureInterval, VolumeRate};
@@ -10,9 +11,6 @@ use uom::si::{
 
 /// Largest share of the leaks that a flue may have.
 const FLUE: f64 = 0.5;
-
-/// Average error of models of this kind; [`HANDBOOK_2021_CH16`].
-const MODEL_ERROR: f64 = 0.40;
 
 /// The day that is designed for, with its wind.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

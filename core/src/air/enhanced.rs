@@ -1,6 +1,6 @@
 //! Air that wind and warmth drive through the leaks of a whole home: the handbook's enhanced model.
 
-use super::infiltration::Storeys;
+use super::infiltration::{MODEL_ERROR, Storeys};
 use crate::home::Shelter;
 use crate::math;
 use crate::physics::power_law::PowerLaw;
@@ -35,9 +35,6 @@ const SHELTER_FLUE: [[f64; 3]; 5] = [
     [0.70, 0.64, 0.61],
     [0.54, 0.47, 0.43],
 ];
-
-/// Average error of models of this kind; chapter 16.
-const MODEL_ERROR: f64 = 0.40;
 
 /// What a home stands on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -91,7 +88,7 @@ impl Pressing {
 
 /// Air that leaks through a home, and what warmth and wind alone would drive.
 #[derive(Debug, Clone, PartialEq)]
-pub struct EnhancedFlow {
+pub struct LeakFlow {
     /// Both together.
     pub flow: Figure<VolumeRate>,
     /// Warmth alone.
@@ -158,14 +155,14 @@ pub fn flow(
     apart: TemperatureInterval,
     wind: Velocity,
     home: &Pressing,
-) -> EnhancedFlow {
+) -> LeakFlow {
     let (dt, u) = (apart.get::<kelvin>(), wind.get::<meter_per_second>());
     let (stack, wind) = home.alone(dt, u, leaks.exponent().get::<ratio>());
     let made = |each: f64| VolumeRate::new::<cubic_meter_per_second>(leaks.coefficient() * each);
     let best = made(math::sqrt(stack * stack + wind * wind));
     let flow = Figure::exact(best, Confidence::Seen, &[&HANDBOOK_2021_CH16_ENHANCED])
         .between(best * (1.0 - MODEL_ERROR), best * (1.0 + MODEL_ERROR));
-    EnhancedFlow { flow, stack: made(stack), wind: made(wind) }
+    LeakFlow { flow, stack: made(stack), wind: made(wind) }
 }
 
 /// The exponent that the coefficients were made with.

@@ -23,7 +23,7 @@ const WIND: [[f64; 3]; 5] = [
 const PER_AREA_SI: f64 = 100.0;
 
 /// Average error of models of this kind; [`HANDBOOK_2021_CH16`].
-const MODEL_ERROR: f64 = 0.40;
+pub const MODEL_ERROR: f64 = 0.40;
 
 /// How many storeys a home has.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -1,7 +1,7 @@
 //! Air that wind and warmth drive through a home whose leaks are known part by part: the full
 //! model of which the [enhanced](super::enhanced) one is a table.
 
-use super::enhanced::Foundation;
+use super::enhanced::{Foundation, LeakFlow};
 use crate::math::pow;
 use crate::physics::power_law::PowerLaw;
 use crate::physics::stack::stack_pressure;
@@ -170,17 +170,6 @@ impl Weather {
     }
 }
 
-/// Air that leaks through a home, and what warmth and wind alone would drive.
-#[derive(Debug, Clone, PartialEq)]
-pub struct SpreadFlow {
-    /// Both together.
-    pub flow: Figure<VolumeRate>,
-    /// Warmth alone.
-    pub stack: VolumeRate,
-    /// Wind alone.
-    pub wind: VolumeRate,
-}
-
 /// Air that leaks through a home whose leaks are known part by part.
 ///
 /// # Equation
@@ -275,7 +264,7 @@ pub fn flow(
     spread: &Spread,
     weather: &Weather,
     foundation: Foundation,
-) -> Option<SpreadFlow> {
+) -> Option<LeakFlow> {
     let (stack_pa, wind_pa) = pressures(spread, weather);
     let exponent = leaks.exponent();
     let n = exponent.get::<ratio>();
@@ -287,7 +276,7 @@ pub fn flow(
     let flow = Figure::exact(best, Confidence::Seen, sources(foundation))
         .between(best * (1.0 - MODEL_ERROR), best * (1.0 + MODEL_ERROR));
     let is_driven = stack >= 0.0 && wind >= 0.0;
-    (weather.is_sound() && is_driven).then(|| SpreadFlow {
+    (weather.is_sound() && is_driven).then(|| LeakFlow {
         flow,
         stack: made(stack),
         wind: made(wind),

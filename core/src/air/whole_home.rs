@@ -1,11 +1,12 @@
-//! Leakage of the whole home, from a test with a blower in the door or from what such homes have.
+//! Size, leakage and need of fresh air of the whole home: leakage from a test with a blower in the door or from what such homes have.
 
+use super::ventilation::need;
 use crate::home::{Building, LeakTest, Sections};
 use crate::physics::power_law::{PowerLaw, Reference};
 use crate::sources::air::{HANDBOOK_2021_CH16_LEAKAGE, HANDBOOK_2021_CH17_UNIT_LEAKAGE};
 use crate::sources::trade::USUAL_SIZES;
 use crate::sources::{Confidence, Figure};
-use uom::si::f64::{Area, Length, Pressure, Ratio};
+use uom::si::f64::{Area, Length, Pressure, Ratio, VolumeRate};
 use uom::si::ratio::ratio;
 use uom::si::{area::square_centimeter, area::square_meter, length::foot, pressure::pascal};
 
@@ -165,45 +166,12 @@ pub fn is_known(building: &Building) -> bool {
     building.leak_test.is_some() || building.sections.is_some() || building.floor().is_some()
 }
 
-/// Air inside the home.
-///
-/// # Equation
-///
-/// V = W · L · H
-///
-/// # Symbols
-///
-/// | symbol  | meaning                  | unit | in code                              |
-/// |---------|--------------------------|------|--------------------------------------|
-/// | V       | volume                   | m³   | return value                         |
-/// | W, L    | width and length         | m    | `building.width`, `building.length`  |
-/// | H       | height of the rooms      | m    | [`height`]                           |
-///
-/// # Source
-///
-/// [`USUAL_SIZES`] where nobody measured.
-///
-/// # Valid for
-///
-/// Manufactured homes with flat ceilings.
-///
-/// # Leaves out
-///
-/// Walls and furniture; a vaulted ceiling adds a tenth or so.
-///
-/// # Examples
-///
-/// ```
-/// use uom::si::volume::cubic_meter;
-/// use winterseam::{air::whole_home::volume, home::Building};
-///
-/// let single = volume(&Building::default()).get::<cubic_meter>();
-/// assert!((single - 196.2).abs() < 0.1);
-/// ```
+/// Fresh air that a home [needs](need), with its usual size and two bedrooms where nobody measured
+/// or counted them (common practice).
 #[must_use]
-pub fn volume(building: &Building) -> uom::si::f64::Volume {
-    let (width, length) = size(building);
-    width * length * height()
+pub fn fresh_air_need(building: &Building) -> Figure<VolumeRate> {
+    const USUAL_BEDROOMS: u8 = 2;
+    need(floor(building), building.bedrooms.unwrap_or(USUAL_BEDROOMS))
 }
 
 #[cfg(test)]

@@ -2,10 +2,10 @@
 //! handbook. Repairs close leaks and leave thermostat and shelter alone, so it is worked out once.
 
 use super::Weather;
-use super::gaps::{heated_below, indoor_air, setpoint};
+use super::gaps::{heated_below, indoor_air, setpoint, shelter};
 use crate::air::driven::Driven;
 use crate::air::enhanced::{Foundation, Pressing, usual_exponent};
-use crate::air::infiltration::{Coefficients, Storeys};
+use crate::air::infiltration::{Coefficients, MODEL_ERROR, Storeys};
 use crate::climate::Year;
 use crate::home::{Fuel, HeaterKind, HeaterPlace, Home, Shelter};
 use crate::math;
@@ -16,9 +16,6 @@ use uom::si::area::square_meter;
 use uom::si::f64::{Area, Energy, Ratio, ThermodynamicTemperature, Time, Velocity, VolumeRate};
 use uom::si::volume_rate::cubic_meter_per_second;
 use uom::si::{ratio::ratio, time::hour, velocity::meter_per_second};
-
-/// Average error of models of this kind; chapter 16 of the handbook.
-const MODEL_ERROR: f64 = 0.40;
 
 /// What the year depends on, apart from the weather.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -36,7 +33,7 @@ impl Asked {
         Self {
             room: setpoint(home),
             heated_below: heated_below(home),
-            shelter: home.building.shelter.unwrap_or(Shelter::NeighboursApart),
+            shelter: shelter(home),
             flue: has_flue(home),
             error,
         }
@@ -77,7 +74,7 @@ impl AirYear {
             error => spread(error, &basic, &enhanced(weather.year, &asked, &air)?),
         };
         let off = (1.0 + asked.error * spread).max(0.0);
-        let mean = basic.air / hours();
+        let mean = basic.air / 8760.0;
         let speed = Velocity::new::<meter_per_second>(mean * off);
         Some(Self { asked, heat: basic.heat * off, speed })
     }
@@ -109,10 +106,6 @@ fn spread(error: f64, basic: &Sums, enhanced: &Sums) -> f64 {
     let apart = if basic.heat > Energy::default() { apart.get::<ratio>() } else { 0.0 };
     let towards = if error * apart > 0.0 { apart } else { 0.0 };
     math::sqrt(MODEL_ERROR * MODEL_ERROR + towards * towards)
-}
-
-fn hours() -> f64 {
-    f64::from(u16::try_from(Year::HOURS).unwrap_or(u16::MAX))
 }
 
 fn basic(year: &Year, asked: &Asked, air: &Air) -> Sums {

@@ -1,25 +1,24 @@
 //! Outside air that a fan brings which runs for hours each day, heated again.
 
-use super::gaps::{heated_below, indoor_air, setpoint};
+use super::gaps::{heated_below, indoor_air, setpoint, shelter};
 use super::{Use, UseKey, Weather, fuel};
 use crate::air::fans::{Fans, with_fans};
 use crate::air::infiltration::{Coefficients, Storeys};
-use crate::air::ventilation::need;
+use crate::air::whole_home::fresh_air_need;
 use crate::ducts::bag;
-use crate::home::{FanEnd, Home, Shelter};
+use crate::home::{FanEnd, Home};
 use crate::properties::air::heat_capacity;
 use crate::units::{carried, warmer_by};
 use uom::si::f64::{Area, Energy, Time, VolumeRate};
 use uom::si::time::hour;
 
 /// Heat that the fan's air takes beyond that of the leaks, which it presses shut on one side;
-/// `None` where none runs or nobody knows how much it moves.
+/// `None` where none runs.
 pub(super) fn year(home: &Home, weather: &Weather<'_>, leakage: Area) -> Option<Use> {
-    let flow = flow(home).filter(|_| home.bath_fan.runs_steadily == Some(true))?;
+    let flow = (home.bath_fan.runs_steadily == Some(true)).then(|| flow(home))?;
     let air = indoor_air(home, weather)?;
     let (room, heated_below) = (setpoint(home), heated_below(home));
-    let shelter = home.building.shelter.unwrap_or(Shelter::NeighboursApart);
-    let model = Coefficients::of(shelter, Storeys::One);
+    let model = Coefficients::of(shelter(home), Storeys::One);
     let fans = Fans { unbalanced: flow, ..Fans::default() };
     let heated = weather.year.hours().filter(|now| now.air < heated_below);
     let heat: Energy = heated
@@ -36,10 +35,9 @@ pub(super) fn year(home: &Home, weather: &Weather<'_>, leakage: Area) -> Option<
 
 /// What the bag found at a fan that blows outdoors, and else what the home needs: so much it is
 /// meant to bring.
-fn flow(home: &Home) -> Option<VolumeRate> {
+fn flow(home: &Home) -> VolumeRate {
     let fan = &home.bath_fan;
     let outdoors = fan.emptying.filter(|_| fan.ends == Some(FanEnd::Outdoors));
     let felt = outdoors.and_then(|time| bag::flow(time, bag::Direction::Emptying));
-    let needed = || Some(need(home.building.floor()?, home.building.bedrooms?).best);
-    felt.map(|bag| bag.flow.best).or_else(needed)
+    felt.map_or_else(|| fresh_air_need(&home.building), |bag| bag.flow).best
 }

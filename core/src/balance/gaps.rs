@@ -3,7 +3,7 @@
 use super::air_year::AirYear;
 use super::{Use, UseKey, Weather, fuel};
 use crate::air::leaks::{Leaks, leaks};
-use crate::home::Home;
+use crate::home::{Home, Shelter};
 use crate::properties::air::{Air, standard_pressure};
 use crate::units::fahrenheit;
 use uom::si::f64::{Area, ThermodynamicTemperature};
@@ -26,6 +26,11 @@ pub(super) fn uses(home: &Home, leaks: &Leaks, air: &AirYear) -> Vec<Use> {
 
 pub(super) fn setpoint(home: &Home) -> ThermodynamicTemperature {
     home.building.setpoint.unwrap_or(fahrenheit(USUAL_SETPOINT_F))
+}
+
+/// What breaks the wind; in town where nobody looked (common practice).
+pub(super) fn shelter(home: &Home) -> Shelter {
+    home.building.shelter.unwrap_or(Shelter::NeighboursApart)
 }
 
 /// Colder than this outdoors and the furnace runs.

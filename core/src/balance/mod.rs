@@ -15,7 +15,6 @@ mod pipe;
 mod roof;
 mod windows;
 
-pub use crate::air::leaks::leads_to;
 pub use air_year::AirYear;
 pub use fuel::{heat_content, heater_fuel};
 pub use hot_water::settles;

@@ -92,6 +92,15 @@ mod tests {
     }
 
     #[test]
+    fn what_was_measured_is_taken_as_it_is() {
+        let pressure = Pressure::new::<pascal>(101_325.0);
+        let read = RelativeHumidity::new(Ratio::new::<percent>(38.0)).unwrap();
+        let outdoors = MoistAir::new(celsius(-10.0), read, pressure).unwrap();
+        let room = IndoorVapour::Measured(read).air(celsius(20.0), &outdoors);
+        assert_eq!(room, MoistAir::new(celsius(20.0), read, pressure));
+    }
+
+    #[test]
     fn nothing_is_added_where_windows_stand_open() {
         for dampness in [Dampness::Dry, Dampness::Wet] {
             assert!((humidity(dampness, 20.0) - 80.0).abs() < 1e-9);

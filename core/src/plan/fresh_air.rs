@@ -1,15 +1,12 @@
 //! Whether leaks alone still bring the fresh air that people need.
 
-use crate::air::ventilation::{credit, need, weather_factor};
+use crate::air::ventilation::{credit, weather_factor};
 use crate::air::whole_home;
 use crate::balance::Assessment;
 use crate::home::Home;
 use crate::physics::power_law::normalized_leakage;
 use crate::sources::Figure;
 use uom::si::f64::VolumeRate;
-
-/// Where nobody counted them (common practice).
-const USUAL_BEDROOMS: u8 = 2;
 
 /// Fresh air that the leaks of a home bring over the year, by the rule for it; `None` where too
 /// little is known.
@@ -23,8 +20,7 @@ pub fn by_leaks(home: &Home, year: &Assessment) -> Option<Figure<VolumeRate>> {
 /// Whether leaks bring less than the home needs, and no fan makes up for it.
 #[must_use]
 pub fn is_short(home: &Home, year: &Assessment) -> bool {
-    let floor = whole_home::floor(&home.building);
-    let need = need(floor, home.building.bedrooms.unwrap_or(USUAL_BEDROOMS)).best;
+    let need = whole_home::fresh_air_need(&home.building).best;
     let fan = home.bath_fan.runs_steadily == Some(true);
     let leaks = by_leaks(home, year).map(|figure| figure.best);
     !fan && leaks.is_some_and(|leaks| leaks < need)

@@ -2,7 +2,7 @@
 
 use super::shown::{Scale, Shown};
 use super::{Finding, Phrase};
-use crate::balance;
+use crate::air::leaks::leads_to;
 use crate::home::{FanEnd, GapPlace, Home, LeadsTo, WetWindows};
 use crate::moisture::RoofGrade;
 use crate::uncertainty::{Ranges, RoofWater};
@@ -14,7 +14,7 @@ use uom::si::volume::{gallon, liter};
 /// Whether gaps at this place lead into the roof.
 pub(super) fn is_below(home: &Home, place: GapPlace) -> bool {
     let at_place = home.gaps.iter().filter(|gap| gap.place == place);
-    at_place.map(balance::leads_to).any(|behind| behind == LeadsTo::RoofCavity)
+    at_place.map(leads_to).any(|behind| behind == LeadsTo::RoofCavity)
 }
 
 /// A reason, and when the roof suffers as well.
