@@ -56,7 +56,8 @@ pub fn ranges(home: &Home, weather: &Weather<'_>, plan: &Plan) -> Ranges {
         savings: BTreeMap::new(),
     };
     let steps: Vec<&Proposal> = plan.proposals().collect();
-    let walks = draws.map(|home| savings(home, weather, &steps));
+    let walks: Vec<Vec<Saving>> =
+        draws.into_iter().zip(years).map(|drawn| savings(drawn, weather, &steps)).collect();
     for (i, step) in steps.iter().enumerate() {
         let three = [walks[0][i], walks[1][i], walks[2][i]];
         let inputs = match step.repair.changes {
@@ -105,9 +106,12 @@ fn uses(home: &Home, years: &[Assessment; 3]) -> BTreeMap<UseKey, Amount> {
     found
 }
 
-/// What each step saves on one draw; nothing where that draw has no need of it.
-fn savings(mut home: Home, weather: &Weather<'_>, steps: &[&Proposal]) -> Vec<Saving> {
-    let mut before = balance::assess(&home, weather);
+/// What each step saves on one draw, from its year as it is; nothing where it has no need of it.
+fn savings(
+    (mut home, mut before): (Home, Assessment),
+    weather: &Weather<'_>,
+    steps: &[&Proposal],
+) -> Vec<Saving> {
     steps
         .iter()
         .map(|step| {
