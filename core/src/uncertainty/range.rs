@@ -44,7 +44,7 @@ pub struct Ranges {
 #[must_use]
 pub fn ranges(home: &Home, weather: &Weather<'_>, plan: &Plan) -> Ranges {
     let draws = Draw::ALL.map(|end| draw(home, end));
-    let years = draws.clone().map(|home| balance::assess(&home, weather));
+    let years = draws.each_ref().map(|home| balance::assess(home, weather));
     let freeze_risk = years[1].freeze_risk;
     let mut found = Ranges {
         uses: uses(home, &years),
