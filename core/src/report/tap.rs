@@ -18,14 +18,14 @@ const TO_F: f64 = 160.0;
 const STEP_F: f64 = 5.0;
 /// The shortest time that has a place of its own.
 const SHORTEST_S: f64 = 0.1;
-/// Lines across the picture.
-const TICKS: [WordedTime; 6] = [
-    WordedTime::AboutSeconds(1),
-    WordedTime::AboutSeconds(10),
-    WordedTime::AboutMinutes(1),
-    WordedTime::AboutMinutes(10),
-    WordedTime::AboutHours(1),
-    WordedTime::OverHours(6),
+/// Lines across the picture: how long, and in which words.
+const TICKS: [(f64, &str, u32); 6] = [
+    (1.0, "axis.seconds", 1),
+    (10.0, "axis.seconds", 10),
+    (60.0, "axis.minutes", 1),
+    (600.0, "axis.minutes", 10),
+    (3_600.0, "axis.hours", 1),
+    (LONGEST_S, "axis.hours", 6),
 ];
 
 /// The picture and its table, and what the coach says.
@@ -69,7 +69,7 @@ pub(super) fn tap(home: &Home, weather: Option<&Weather<'_>>, plan: &Plan) -> Op
         reading: reading.round(),
         rows: waters.into_iter().map(|water| row(home, &people, water, reading)).collect(),
         people: people.into_iter().map(who_is).collect(),
-        ticks: TICKS.map(|time| (height(seconds(time)), told(time))).to_vec(),
+        ticks: TICKS.map(|(at, key, n)| (height(at), Phrase::new(key).with("n", n))).to_vec(),
         coach: coach::coach(home, weather, plan),
     })
 }
@@ -87,14 +87,6 @@ fn row(home: &Home, people: &[Person], water: f64, reading: f64) -> TapRow {
         across: (water - FROM_F) / (TO_F - FROM_F),
         is_reading: (water - reading).abs() <= 0.5,
         times: people.iter().filter_map(time).collect(),
-    }
-}
-
-fn seconds(time: WordedTime) -> f64 {
-    match time {
-        WordedTime::UnderSeconds(n) | WordedTime::AboutSeconds(n) => f64::from(n),
-        WordedTime::AboutMinutes(n) => f64::from(n) * 60.0,
-        WordedTime::AboutHours(n) | WordedTime::OverHours(n) => f64::from(n) * 3_600.0,
     }
 }
 

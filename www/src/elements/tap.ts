@@ -10,7 +10,7 @@ type Tap = NonNullable<Answer["tap"]>;
 const WIDTH = 420;
 const HEIGHT = 230;
 /** Room for the words at the sides of the picture. */
-const LEFT = 165;
+const LEFT = 95;
 const BOTTOM = 34;
 const TOP = 8;
 const RIGHT = 24;

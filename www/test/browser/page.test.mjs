@@ -168,6 +168,26 @@ test("the_coach_walks_three_readings_down_to_the_target_beside_the_picture_of_th
   await context.close();
 });
 
+test("no_word_of_the_picture_of_the_tap_is_cut_off_in_either_language", async () => {
+  const { context, page } = await openPage(browser, { width: 390, height: 844 });
+  await goTo(page, "inside");
+  await fillHere(page, "water_heater.tap_f", "128");
+  for (const language of ["English", "Español"]) {
+    await page.getByText(language).first().click();
+    await goTo(page, "inside");
+    await page.locator("winterseam-tap svg[role=img] text").first().waitFor();
+    const outside = await page.locator("winterseam-tap svg[role=img]").evaluate((picture) => {
+      const { width, height } = picture.viewBox.baseVal;
+      const cut = ({ x, y, width: w, height: h }) =>
+        x < 0 || y < 0 || x + w > width || y + h > height;
+      const texts = [...picture.querySelectorAll("text")];
+      return texts.filter((text) => cut(text.getBBox())).map((text) => text.textContent);
+    });
+    assert.deepEqual(outside, [], language);
+  }
+  await context.close();
+});
+
 test("the_picture_of_the_tap_holds_the_reading_and_its_table_says_the_same", async () => {
   const { context, page } = await openPage(browser, { width: 1280, height: 800 });
   await fillHere(page, "people.child_under_5", true);
