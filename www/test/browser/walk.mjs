@@ -18,7 +18,13 @@ const FLAGS = [
 export const HOME = JSON.parse(await readFile(new URL("home.json", import.meta.url), "utf8"));
 
 /** Answers that open further questions. */
-const OPENERS = ["heating.fuel", "heat_cable.present", "heat_cable.control"];
+const OPENERS = [
+  "heating.fuel",
+  "heat_cable.present",
+  "heat_cable.control",
+  "water_heater.kind",
+  "water_heater.place",
+];
 
 export const openBrowser = () =>
   chromium.launch({ executablePath: CHROMIUM, headless: true, args: FLAGS });
