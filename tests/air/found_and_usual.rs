@@ -101,7 +101,7 @@ fn a_test_of_the_whole_home_is_never_outdone_by_a_tape() {
     home.building.leak_test = Some(LeakTest::AreaAt4(tested));
     let found = leaks_of(&home);
     assert!((cm2(found.all().unwrap()) - 300.0).abs() < 1e-6, "{found:?}");
-    assert_eq!(found.others, Some(Area::default()));
+    assert_eq!(found.others, Area::default());
     // A seal takes away what it closes, and nothing comes in its place.
     home.gaps[0].open = uom::si::f64::Ratio::new::<ratio>(0.0);
     assert!((cm2(leaks_of(&home).all().unwrap()) - 150.0).abs() < 1e-6);

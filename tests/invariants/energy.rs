@@ -25,6 +25,18 @@ fn with_gap(length_in: f64, width_in: f64, leads_to: &str) -> Value {
     })
 }
 
+/// Heat that the first gap takes.
+fn lost(request: &Value) -> f64 {
+    let year = year(request);
+    let losses = year.heating.expect("air is known").losses;
+    let gap = losses.iter().find(|loss| loss.key == UseKey::Gap(0)).expect("a gap");
+    kwh(gap.heat.total())
+}
+
+fn of(year: &Assessment, keys: &[UseKey]) -> Energy {
+    year.uses.iter().filter(|one| keys.contains(&one.key)).map(|one| one.bought).sum()
+}
+
 fn kwh(energy: Energy) -> f64 {
     energy.get::<kilowatt_hour>()
 }
@@ -33,18 +45,18 @@ fn kwh(energy: Energy) -> f64 {
 fn a_wider_or_longer_gap_takes_more() {
     let mut last = 0.0;
     for width in [0.02, 0.0625, 0.125, 0.25, 0.5, 1.0] {
-        let takes = kwh(year(&with_gap(36.0, width, "outdoors")).bought());
+        let takes = lost(&with_gap(36.0, width, "outdoors"));
         assert!(takes > last, "{width} in");
         last = takes;
     }
-    let short = kwh(year(&with_gap(18.0, 0.25, "outdoors")).bought());
-    let long = kwh(year(&with_gap(36.0, 0.25, "outdoors")).bought());
+    let short = lost(&with_gap(18.0, 0.25, "outdoors"));
+    let long = lost(&with_gap(36.0, 0.25, "outdoors"));
     assert!((long / short - 2.0).abs() < 1e-9, "twice as long, twice the air");
 }
 
 #[test]
 fn a_gap_into_a_room_costs_no_heat_and_one_behind_another_skin_less() {
-    let takes = |leads_to| kwh(year(&with_gap(36.0, 0.25, leads_to)).bought());
+    let takes = |leads_to| lost(&with_gap(36.0, 0.25, leads_to));
     assert!(takes("room_or_return").abs() < 1e-12);
     assert!(takes("belly") < takes("outdoors"));
     // Two equal openings in series pass 1/√2 of one: the orifice law.
@@ -59,8 +71,9 @@ fn a_cable_that_is_always_on_takes_its_watts_all_year() {
         "electricity_usd_per_kwh": 0.13,
         "heat_cable": {"present": true, "length_ft": 60, "power_w_per_ft": 7, "control": "always_on"},
     }));
-    assert!((kwh(year.bought()) - 3_679.2).abs() < 0.05);
-    let cost = year.uses[0].cost.expect("a price").0;
+    assert!((kwh(of(&year, &[UseKey::HeatCable])) - 3_679.2).abs() < 0.05);
+    let cable = year.uses.iter().find(|one| one.key == UseKey::HeatCable).expect("a cable");
+    let cost = cable.cost.expect("a price").0;
     assert!((cost - 478.3).abs() < 0.05, "{cost}");
 }
 
@@ -69,7 +82,7 @@ fn a_cable_that_is_always_on_takes_its_watts_all_year() {
 #[test]
 fn propane_is_bought_by_the_gallon() {
     let year = year(&with_gap(36.0, 0.375, "outdoors"));
-    let gallons = kwh(year.bought()) * 3_412.142 / 91_452.0;
+    let gallons = kwh(of(&year, &[UseKey::Gap(0)])) * 3_412.142 / 91_452.0;
     let cost = year.uses[0].cost.expect("a price").0;
     assert!((cost - gallons * 2.6).abs() < 1e-3 * cost, "{cost} for {gallons}");
     assert!((15.0..40.0).contains(&gallons), "{gallons}");
@@ -146,8 +159,12 @@ fn with_heater(heater: Value, people: u8) -> Value {
     })
 }
 
+fn hot_water_kwh(request: &Value) -> f64 {
+    kwh(of(&year(request), &[UseKey::HotWater, UseKey::HotTank]))
+}
+
 fn heater_kwh(heater: Value) -> f64 {
-    kwh(year(&with_heater(heater, 2)).bought())
+    hot_water_kwh(&with_heater(heater, 2))
 }
 
 #[test]
@@ -163,24 +180,21 @@ fn hotter_water_colder_places_and_more_people_take_more() {
             assert!(places.is_sorted_by(|a, b| a < b), "{kind}: {places:?}");
         }
     }
-    let people = [1, 2, 4].map(|n| kwh(year(&with_heater(json!({"tap_f": 120}), n)).bought()));
+    let people = [1, 2, 4].map(|n| hot_water_kwh(&with_heater(json!({"tap_f": 120}), n)));
     assert!(people.is_sorted_by(|a, b| a < b));
 }
 
-/// In a room that electricity heats, what a tank gives off in the cold months is no loss.
+/// In a room that electricity heats, part of what a tank gives off spares the furnace; in a closet
+/// none of it does.
 #[test]
 fn only_a_tank_in_a_room_gives_heat_to_the_rooms() {
-    let keys = |place: &str| {
-        let year = year(&with_heater(json!({"tap_f": 125, "place": place}), 2));
-        year.uses.iter().map(|one| (one.key, kwh(one.bought))).collect::<Vec<_>>()
-    };
-    let in_room = keys("room");
-    let (_, gain) = in_room.iter().find(|(key, _)| *key == UseKey::TankInRoom).expect("a gain");
-    let (_, kept) = in_room.iter().find(|(key, _)| *key == UseKey::HotTank).expect("a tank");
-    assert!(*gain < 0.0 && -gain < *kept, "{gain} of {kept}");
-    for closet in ["closet_inner_door", "closet_outer_door"] {
-        assert!(keys(closet).iter().all(|(key, _)| *key != UseKey::TankInRoom));
-    }
+    let at = |place: &str| year(&with_heater(json!({"tap_f": 125, "place": place}), 2));
+    let need = |year: &Assessment| kwh(year.heating.as_ref().expect("air is known").need.total());
+    let (room, closet) = (at("room"), at("closet_outer_door"));
+    let spared = need(&closet) - need(&room);
+    let kept = kwh(of(&room, &[UseKey::HotTank]));
+    assert!(0.0 < spared && spared < kept, "{spared} of {kept}");
+    assert!((need(&closet) - need(&at("closet_inner_door"))).abs() < 1e-9);
 }
 
 /// Every repair of the hot water is a home whose year takes less; together they save less than each

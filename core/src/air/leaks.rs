@@ -19,15 +19,23 @@ const MOST_OF_PLATES: f64 = 0.03;
 pub struct Leaks {
     /// What is open of each gap, in the order of the home's gaps.
     pub gaps: Vec<Area>,
-    /// Leaks of the home that are none of these gaps; `None` where too little is known of it.
-    pub others: Option<Area>,
+    /// Leaks of the home that are none of these gaps.
+    pub others: Area,
+    /// Enough is known of the home to speak of them.
+    pub known: bool,
 }
 
 impl Leaks {
+    /// All of them together, known or as is usual.
+    #[must_use]
+    pub fn total(&self) -> Area {
+        self.others + self.gaps.iter().copied().sum::<Area>()
+    }
+
     /// All of them together; `None` where too little is known of the home.
     #[must_use]
     pub fn all(&self) -> Option<Area> {
-        Some(self.others? + self.gaps.iter().copied().sum::<Area>())
+        self.known.then(|| self.total())
     }
 }
 
@@ -55,7 +63,7 @@ impl Leaks {
 ///
 /// # Valid for
 ///
-/// Any home; `others` only where its size, its sections or a test are known.
+/// Any home; to be told only where its size, its sections or a test are known.
 ///
 /// # Leaves out
 ///
@@ -98,7 +106,8 @@ pub fn leaks(home: &Home, air: &Air) -> Leaks {
     let others = (drawn - parts * fits).max(Area::default());
     Leaks {
         gaps: home.gaps.iter().map(open).collect(),
-        others: whole_home::is_known(&home.building).then_some(others),
+        others,
+        known: whole_home::is_known(&home.building),
     }
 }
 

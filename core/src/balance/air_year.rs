@@ -1,8 +1,8 @@
 //! What a year of weather drives through each unit of leakage area of a home, by both models of the
 //! handbook. Repairs close leaks and leave thermostat and shelter alone, so it is worked out once.
 
-use super::Weather;
-use super::gaps::{heated_below, indoor_air, setpoint, shelter};
+use super::gaps::{indoor_air, setpoint, shelter};
+use super::{Months, Weather};
 use crate::air::driven::Driven;
 use crate::air::enhanced::{Foundation, Pressing, usual_exponent};
 use crate::air::infiltration::{Coefficients, MODEL_ERROR, Storeys};
@@ -13,7 +13,12 @@ use crate::physics::power_law::{PowerLaw, Reference};
 use crate::properties::air::{Air, heat_capacity};
 use crate::units::{carried, warmer_by};
 use uom::si::area::square_meter;
-use uom::si::f64::{Area, Energy, Ratio, ThermodynamicTemperature, Time, Velocity, VolumeRate};
+use uom::si::f64::{
+    Area, Energy, Ratio, ThermalConductance, ThermodynamicTemperature, Time, Velocity, VolumeRate,
+};
+use uom::si::power::watt;
+use uom::si::temperature_interval::kelvin;
+use uom::si::thermal_conductance::watt_per_kelvin;
 use uom::si::volume_rate::cubic_meter_per_second;
 use uom::si::{ratio::ratio, time::hour, velocity::meter_per_second};
 
@@ -21,7 +26,6 @@ use uom::si::{ratio::ratio, time::hour, velocity::meter_per_second};
 #[derive(Debug, Clone, Copy, PartialEq)]
 struct Asked {
     room: ThermodynamicTemperature,
-    heated_below: ThermodynamicTemperature,
     shelter: Shelter,
     flue: bool,
     error: f64,
@@ -32,7 +36,6 @@ impl Asked {
         let error = home.building.infiltration_error.map_or(0.0, |error| error.get::<ratio>());
         Self {
             room: setpoint(home),
-            heated_below: heated_below(home),
             shelter: shelter(home),
             flue: has_flue(home),
             error,
@@ -51,15 +54,32 @@ fn has_flue(home: &Home) -> bool {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct AirYear {
     asked: Asked,
-    heat: Energy,
+    heat: Months,
+    /// Conductance of each square metre in the hours colder than the room.
+    conducts: ThermalConductance,
     speed: Velocity,
 }
 
-/// Heat in the heated hours and air in all of them, by one model.
+/// What one model says of a year.
 #[derive(Debug, Clone, Copy, Default)]
 struct Sums {
-    heat: Energy,
+    /// Heat that the air takes; hours warmer than the room give some back.
+    heat: Months,
+    /// What it takes in the hours colder than the room.
+    cold: Energy,
+    /// Kelvins in those hours together.
+    kelvins: f64,
+    /// Flow of all hours together, m³/s.
     air: f64,
+}
+
+impl Sums {
+    /// Conductance that takes as much heat in the cold hours.
+    fn conducts(&self) -> ThermalConductance {
+        let watts = (self.cold / Time::new::<hour>(1.0)).get::<watt>();
+        let each = if self.kelvins > 0.0 { watts / self.kelvins } else { 0.0 };
+        ThermalConductance::new::<watt_per_kelvin>(each)
+    }
 }
 
 impl AirYear {
@@ -76,7 +96,8 @@ impl AirYear {
         let off = (1.0 + asked.error * spread).max(0.0);
         let mean = basic.air / 8760.0;
         let speed = Velocity::new::<meter_per_second>(mean * off);
-        Some(Self { asked, heat: basic.heat * off, speed })
+        let heat = basic.heat * Ratio::new::<ratio>(off);
+        Some(Self { asked, heat, conducts: basic.conducts() * off, speed })
     }
 
     /// Whether it holds for this home as well.
@@ -87,8 +108,14 @@ impl AirYear {
 
     /// Heat that the air through this leakage area takes.
     #[must_use]
-    pub fn heat(&self, area: Area) -> Energy {
-        self.heat * area.get::<square_meter>()
+    pub fn heat(&self, area: Area) -> Months {
+        self.heat * Ratio::new::<ratio>(area.get::<square_meter>())
+    }
+
+    /// Conductance that takes as much heat in the cold hours as the air through this leakage area.
+    #[must_use]
+    pub fn conducts(&self, area: Area) -> ThermalConductance {
+        self.conducts * area.get::<square_meter>()
     }
 
     /// Mean flow over the year through each unit of leakage area.
@@ -102,8 +129,8 @@ impl AirYear {
 /// enhanced model the difference between the two as well. They know nothing of each other, so their
 /// squares add up.
 fn spread(error: f64, basic: &Sums, enhanced: &Sums) -> f64 {
-    let apart: Ratio = (enhanced.heat - basic.heat) / basic.heat;
-    let apart = if basic.heat > Energy::default() { apart.get::<ratio>() } else { 0.0 };
+    let apart: Ratio = (enhanced.cold - basic.cold) / basic.cold;
+    let apart = if basic.cold > Energy::default() { apart.get::<ratio>() } else { 0.0 };
     let towards = if error * apart > 0.0 { apart } else { 0.0 };
     math::sqrt(MODEL_ERROR * MODEL_ERROR + towards * towards)
 }
@@ -128,10 +155,13 @@ fn enhanced(year: &Year, asked: &Asked, air: &Air) -> Option<Sums> {
 
 fn sums(year: &Year, asked: &Asked, air: &Air, flows: impl Iterator<Item = VolumeRate>) -> Sums {
     let an_hour = Time::new::<hour>(1.0);
-    year.hours().zip(flows).fold(Sums::default(), |sums, (now, flow)| {
+    year.hours_by_month().zip(flows).fold(Sums::default(), |mut sums, ((month, now), flow)| {
         let apart = warmer_by(asked.room, now.air);
         let heat = carried(flow, air.density(), heat_capacity(), apart) * an_hour;
-        let heated = if now.air < asked.heated_below { heat } else { Energy::default() };
-        Sums { heat: sums.heat + heated, air: sums.air + flow.get::<cubic_meter_per_second>() }
+        sums.heat[month] += heat;
+        sums.cold += heat.max(Energy::default());
+        sums.kelvins += apart.get::<kelvin>().max(0.0);
+        sums.air += flow.get::<cubic_meter_per_second>();
+        sums
     })
 }

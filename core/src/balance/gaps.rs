@@ -1,27 +1,22 @@
 //! Air through the leaks of a home, heated again.
 
 use super::air_year::AirYear;
-use super::{Use, UseKey, Weather, fuel};
+use super::heating::Loss;
+use super::{UseKey, Weather};
 use crate::air::leaks::{Leaks, leaks};
 use crate::home::{Home, Shelter};
 use crate::properties::air::{Air, standard_pressure};
 use crate::units::fahrenheit;
-use uom::si::f64::{Area, ThermodynamicTemperature};
+use uom::si::f64::ThermodynamicTemperature;
 
 /// Thermostat of a home where nobody read it (common practice).
 const USUAL_SETPOINT_F: f64 = 68.0;
-/// Below this outdoor temperature a home is heated: the base of degree days (common practice).
-const HEATED_BELOW_F: f64 = 65.0;
 
 /// What each leak takes: the gaps in their order, then all the others.
-pub(super) fn uses(home: &Home, leaks: &Leaks, air: &AirYear) -> Vec<Use> {
-    let taken = |(key, area): (UseKey, Area)| {
-        let bought = fuel::bought(home, air.heat(area));
-        Use { key, bought, cost: fuel::heating_cost(home, bought) }
-    };
+pub(super) fn losses(leaks: &Leaks, air: &AirYear) -> impl Iterator<Item = Loss> {
     let gaps = leaks.gaps.iter().enumerate().map(|(i, area)| (UseKey::Gap(i), *area));
-    let others = leaks.others.map(|area| (UseKey::OtherLeaks, area));
-    gaps.chain(others).map(taken).collect()
+    let others = (UseKey::OtherLeaks, leaks.others);
+    gaps.chain([others]).map(|(key, area)| Loss { key, heat: air.heat(area) })
 }
 
 pub(super) fn setpoint(home: &Home) -> ThermodynamicTemperature {
@@ -31,11 +26,6 @@ pub(super) fn setpoint(home: &Home) -> ThermodynamicTemperature {
 /// What breaks the wind; in town where nobody looked (common practice).
 pub(super) fn shelter(home: &Home) -> Shelter {
     home.building.shelter.unwrap_or(Shelter::NeighboursApart)
-}
-
-/// Colder than this outdoors and the furnace runs.
-pub(super) fn heated_below(home: &Home) -> ThermodynamicTemperature {
-    fahrenheit(HEATED_BELOW_F).min(setpoint(home))
 }
 
 pub(super) fn indoor_air(home: &Home, weather: &Weather<'_>) -> Option<Air> {

@@ -1,22 +1,30 @@
-//! Hot water: what is used, what keeps the tank hot, and what a tank in a room does to the furnace.
+//! Hot water: what is used, what keeps the tank hot, and what a tank does to the room about it.
 
-use super::gaps::{heated_below, setpoint};
+use super::gaps::setpoint;
 use super::{Use, UseKey, Weather, fuel};
 use crate::home::{HeaterKind, HeaterPlace, Home};
 use crate::hot_water::coach::{self, Wait, wait};
 use crate::hot_water::year::{HotWaterYear, Service, year};
 use crate::hot_water::{HeaterSeen, mains_water};
 use crate::units::{celsius, fahrenheit, in_celsius};
-use uom::si::f64::{Energy, Ratio, ThermodynamicTemperature, Time};
+use uom::si::f64::{Power, Ratio, ThermodynamicTemperature, Time};
 use uom::si::ratio::ratio;
 use uom::si::time::hour;
 
 /// The middle of each month.
 const MID_MONTHS: [u16; 12] = [16, 45, 75, 105, 136, 166, 197, 228, 258, 289, 319, 350];
 
-/// Uses of a home whose water heater somebody saw.
-pub(super) fn uses(home: &Home, weather: &Weather<'_>) -> Vec<Use> {
-    let Some(seen) = HeaterSeen::of(home) else { return vec![] };
+/// The hot water of a home.
+#[derive(Debug, Clone, Default)]
+pub(super) struct HotWater {
+    pub(super) uses: Vec<Use>,
+    /// Heat that a tank in a room gives to it, or that a heat pump there takes out of it.
+    pub(super) warms: Power,
+}
+
+/// The year of a home's hot water; nothing where nobody saw the water heater.
+pub(super) fn hot_water(home: &Home, weather: &Weather<'_>) -> HotWater {
+    let Some(seen) = HeaterSeen::of(home) else { return HotWater::default() };
     let around = Around::of(home, weather, seen.follows_outdoors.best);
     let service = Service {
         water: seen.stored.best,
@@ -28,14 +36,12 @@ pub(super) fn uses(home: &Home, weather: &Weather<'_>) -> Vec<Use> {
     };
     let year = year(&seen.heater(), &service);
     let bought = |key, bought| Use { key, bought, cost: fuel::heater_cost(home, bought) };
-    let mut all = vec![bought(UseKey::HotWater, year.used)];
+    let mut uses = vec![bought(UseKey::HotWater, year.used)];
     if seen.kind.has_tank() {
-        all.push(bought(UseKey::HotTank, year.kept + year.piped));
+        uses.push(bought(UseKey::HotTank, year.kept + year.piped));
     }
-    if seen.kind.has_tank() && home.water_heater.place == Some(HeaterPlace::Room) {
-        all.push(in_room(home, &seen, &year, around.heated));
-    }
-    all
+    let indoors = seen.kind.has_tank() && home.water_heater.place == Some(HeaterPlace::Room);
+    HotWater { uses, warms: if indoors { warms(&seen, &year) } else { Power::default() } }
 }
 
 /// When a reading tells of a new place of the dial, from this tap to the target; `None` where
@@ -61,8 +67,6 @@ pub fn settles(
 struct Around {
     mains: ThermodynamicTemperature,
     place: ThermodynamicTemperature,
-    /// Hours in which the furnace runs.
-    heated: Time,
 }
 
 impl Around {
@@ -75,28 +79,18 @@ impl Around {
         // A room without heat is as warm as it is outside; a closet lies between the two.
         let place = hours.iter().map(|air| room.max(*air) - share * (room.max(*air) - air));
         let mean_of = |sum: f64, count: f64| celsius(sum / count);
-        #[expect(clippy::cast_precision_loss, reason = "at most 8,760")]
-        let heated = weather.year.hours_below(heated_below(home)) as f64;
         Self {
             mains: mean_of(mains.iter().sum(), 12.0),
             place: mean_of(place.sum(), 8_760.0),
-            heated: Time::new::<hour>(heated),
         }
     }
 }
 
-/// What the furnace is spared by the warmth of a tank, and has to add for a heat pump that takes its
-/// heat from the room.
-fn in_room(home: &Home, seen: &HeaterSeen, year: &HotWaterYear, heated: Time) -> Use {
-    let season: Ratio = heated / Time::new::<hour>(8_760.0);
-    let from_the_room = match seen.kind {
-        HeaterKind::HeatPump => {
-            let pumped = seen.factor.best - Ratio::new::<ratio>(1.0);
-            (year.used + year.kept) * pumped * season
-        }
-        _ => Energy::default(),
+/// What a tank gives off, less what a heat pump takes from the air about it.
+fn warms(seen: &HeaterSeen, year: &HotWaterYear) -> Power {
+    let pumped = match seen.kind {
+        HeaterKind::HeatPump => seen.factor.best - Ratio::new::<ratio>(1.0),
+        _ => Ratio::default(),
     };
-    let heat = from_the_room - year.given_off * heated;
-    let bought = fuel::bought(home, heat);
-    Use { key: UseKey::TankInRoom, bought, cost: fuel::heating_cost(home, bought) }
+    year.given_off - (year.used + year.kept) * pumped / Time::new::<hour>(8_760.0)
 }

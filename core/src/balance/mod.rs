@@ -1,28 +1,35 @@
 //! The year of a home: the only place that joins models.
 //!
-//! Counted are the air through each gap that was found and through the other leaks of the home,
-//! heated again by the furnace; the heat cable; and hot water. Beside them stands the water that
-//! gaps bring into the roof. A saving is never computed here: it is one year less another.
+//! The furnace gives what the home loses through its shell and by the air of its leaks, less what
+//! sun and people give; what it gives falls on the paths as their losses do. Beside it stand the
+//! heat cable, hot water, and the water that gaps bring into the roof. A saving is never computed
+//! here: it is one year less another.
 
 mod air_year;
 mod cable;
 mod fan;
 mod fuel;
 mod gaps;
+mod heating;
 mod hot_water;
 mod inputs;
+mod months;
 mod pipe;
 mod roof;
+mod shell;
 mod windows;
 
 pub use air_year::AirYear;
 pub use fuel::{heat_content, heater_fuel};
+pub use heating::{Heating, Loss};
 pub use hot_water::settles;
 pub use inputs::{Inputs, cable_inputs, gap_inputs, heater_inputs, use_inputs};
+pub use months::Months;
 pub use pipe::time_to_plug;
 pub use roof::wet_roof;
 pub use windows::wet_window_humidity;
 
+use crate::air::leaks::Leaks;
 use crate::climate::{Place, Year};
 use crate::home::Home;
 use crate::money::Dollars;
@@ -52,9 +59,16 @@ pub enum UseKey {
     HotWater,
     /// Keeping tank and pipe hot.
     HotTank,
-    /// Heat that a tank in a heated room takes off the furnace (less than nothing), or a heat pump
-    /// there lays upon it.
-    TankInRoom,
+    /// Heat through the walls.
+    Walls,
+    /// Heat through the roof.
+    Roof,
+    /// Heat through floor and belly.
+    Floor,
+    /// Heat through glass and frames.
+    Windows,
+    /// Heat through the doors.
+    Doors,
 }
 
 /// What one use takes in a year.
@@ -73,6 +87,8 @@ pub struct Use {
 pub struct Assessment {
     /// What takes energy.
     pub uses: Vec<Use>,
+    /// What the furnace has to give, where the air of the place is known.
+    pub heating: Option<Heating>,
     /// Time in which a pipe with a heat cable may freeze.
     pub freeze_risk: Option<Time>,
     /// All leaks of the home together, where enough is known of it.
@@ -104,16 +120,28 @@ pub fn assess_again(home: &Home, weather: &Weather<'_>, before: &Assessment) -> 
 
 fn assess_with(home: &Home, weather: &Weather<'_>, air: Option<AirYear>) -> Assessment {
     let mut year = Assessment { air, ..Assessment::default() };
+    let hot_water = hot_water::hot_water(home, weather);
     if let (Some(air), Some(leaks)) = (&air, gaps::leaks_of(home, weather)) {
-        year.uses = gaps::uses(home, &leaks, air);
+        let losses = losses(home, weather, &leaks, air);
+        let gained = shell::gains(home, weather) + Months::steady(hot_water.warms);
+        let keeps = shell::keeps(home, air.conducts(leaks.total()));
+        let heating = Heating::of(losses, gained, keeps);
+        year.uses = heating.uses(home);
+        year.heating = Some(heating);
         year.leakage = leaks.all();
     }
     if let Some(cable) = cable::year(home, weather) {
         year.uses.push(cable.used);
         year.freeze_risk = Some(cable.freeze_risk);
     }
-    year.uses.extend(hot_water::uses(home, weather));
-    // Last, so that a fan which a plan adds leaves the order of the others.
-    year.uses.extend(year.leakage.and_then(|leakage| fan::year(home, weather, leakage)));
+    year.uses.extend(hot_water.uses);
     year
+}
+
+/// Every path by which heat leaves the home.
+fn losses(home: &Home, weather: &Weather<'_>, leaks: &Leaks, air: &AirYear) -> Vec<Loss> {
+    let mut all: Vec<Loss> = gaps::losses(leaks, air).collect();
+    all.extend(fan::loss(home, weather, leaks.total()));
+    all.extend(shell::losses(home, weather));
+    all
 }

@@ -1,7 +1,7 @@
 //! A smooth course through the year that keeps the mean of every month.
 
 /// Days in each month; 29 February is dropped.
-pub(super) const DAYS_IN: [u16; 12] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+pub(crate) const DAYS_IN: [u16; 12] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /// How often the nodes are moved. What is left after that is far below the rounding of the tables.
 const ROUNDS: u8 = 30;

@@ -33,6 +33,7 @@ mod year;
 mod zone;
 
 pub use atlas::{Atlas, Place};
+pub(crate) use curve::DAYS_IN;
 pub use file::{BadWeather, Column, Repair, WeatherFile};
 pub use reader::BadAtlas;
 pub use sequence::Sequence;

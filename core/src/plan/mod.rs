@@ -5,7 +5,7 @@ mod season;
 mod walk;
 mod worth;
 
-use crate::balance::{Assessment, Weather};
+use crate::balance::{Assessment, Use, Weather};
 use crate::home::Home;
 use crate::money::Dollars;
 use crate::repairs::{self, Repair};
@@ -57,14 +57,22 @@ pub struct Saving {
 }
 
 impl Saving {
-    /// The year before less the year after; a repair changes uses and adds none. No dollars where
-    /// the price of a use that changed is not known.
+    /// The year before less the year after. No dollars where the price of a use that changed is not
+    /// known.
     #[must_use]
     pub fn between(before: &Assessment, after: &Assessment) -> Self {
-        let changed = before.uses.iter().zip(&after.uses).filter(|(b, a)| b.bought != a.bought);
-        let dollars = changed.map(|(b, a)| Some(b.cost? - a.cost?)).sum();
-        Self { energy: before.bought() - after.bought(), dollars }
+        let dollars = cost_of_changed(before, after).zip(cost_of_changed(after, before));
+        Self {
+            energy: before.bought() - after.bought(),
+            dollars: dollars.map(|(before, after)| before - after),
+        }
     }
+}
+
+/// What those uses of a year cost that another year does not have just like this.
+fn cost_of_changed(year: &Assessment, other: &Assessment) -> Option<Dollars> {
+    let same = |one: &&Use| other.uses.iter().any(|o| o.key == one.key && o.bought == one.bought);
+    year.uses.iter().filter(|one| !same(one)).map(|one| one.cost).sum()
 }
 
 impl Plan {
