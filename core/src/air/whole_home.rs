@@ -1,19 +1,19 @@
 //! Size, leakage and need of fresh air of the whole home: leakage from a test with a blower in the door or from what such homes have.
 
 use super::ventilation::need;
-use crate::home::{Building, LeakTest, Sections};
+use crate::home::{Building, LeakTest};
 use crate::physics::power_law::{PowerLaw, Reference};
 use crate::sources::air::{HANDBOOK_2021_CH16_LEAKAGE, HANDBOOK_2021_CH17_UNIT_LEAKAGE};
 use crate::sources::trade::USUAL_SIZES;
 use crate::sources::{Confidence, Figure};
 use uom::si::f64::{Area, Length, Pressure, Ratio, VolumeRate};
 use uom::si::ratio::ratio;
-use uom::si::{area::square_centimeter, area::square_meter, length::foot, pressure::pascal};
+use uom::si::{area::square_centimeter, area::square_meter, pressure::pascal};
 
-/// Height of the rooms: seven and a half feet ([`USUAL_SIZES`]).
+/// Height of the rooms.
 #[must_use]
 pub fn height() -> Length {
-    Length::new::<foot>(7.5)
+    Building::wall_height()
 }
 
 /// What an area at 4 Pa may be off when it was measured at higher pressures;
@@ -30,17 +30,6 @@ fn unit_leakage(building: &Building) -> [f64; 3] {
         Some(1977..=1994) => [1.4, 2.8, 5.6],
         Some(_) => [0.7, 1.4, 2.8],
     }
-}
-
-/// Width and length, as measured or as is usual for so many sections.
-fn size(building: &Building) -> (Length, Length) {
-    let (width, length) = match building.sections {
-        Some(Sections::Double) => (27.0, 56.0),
-        Some(Sections::Triple) => (40.0, 60.0),
-        Some(Sections::Single) | None => (14.0, 66.0),
-    };
-    let feet = Length::new::<foot>;
-    (building.width.unwrap_or(feet(width)), building.length.unwrap_or(feet(length)))
 }
 
 /// Area of the floor, as measured or as is usual for so many sections.
@@ -78,13 +67,13 @@ fn size(building: &Building) -> (Length, Length) {
 /// ```
 #[must_use]
 pub fn floor(building: &Building) -> Area {
-    let (width, length) = size(building);
+    let (width, length) = building.size();
     width * length
 }
 
 /// Floor, ceiling and walls: a floor over a crawl space counts.
 fn envelope(building: &Building) -> Area {
-    let (width, length) = size(building);
+    let (width, length) = building.size();
     2.0 * width * length + 2.0 * (width + length) * height()
 }
 

@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 use uom::si::f64::{Area, Length, Ratio, ThermodynamicTemperature, VolumeRate};
+use uom::si::length::foot;
 
 /// The building and where it stands.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -37,6 +38,21 @@ pub struct Building {
     pub ground_below: Option<GroundBelow>,
     /// Part of the skirting is missing, so that wind blows under the home.
     pub skirting_open: Option<bool>,
+    /// How much of its length is missing.
+    pub skirting_gap: Option<Length>,
+    /// Boards of insulation stand behind the skirting.
+    pub skirting_insulated: Option<bool>,
+    /// The vents in it.
+    pub skirting_vents: Option<SkirtingVents>,
+    /// Bales of hay or straw stand against it.
+    pub hay_bales: Option<bool>,
+    /// The board or fabric that holds the insulation of the floor.
+    pub belly: Option<Belly>,
+    /// Area of its holes together.
+    pub belly_hole: Option<Area>,
+    /// Where heat through the shell lies between the least and the most that is possible, from −1
+    /// to 1; `None` takes what is usual.
+    pub shell_off: Option<Ratio>,
     /// How often the windows are wet inside on cold mornings.
     pub wet_windows: Option<WetWindows>,
     /// Who owns home and lot.
@@ -48,6 +64,26 @@ impl Building {
     #[must_use]
     pub fn floor(&self) -> Option<Area> {
         Some(self.width? * self.length?)
+    }
+
+    /// Width and length, as measured or as is usual for so many sections:
+    /// [`USUAL_SIZES`](crate::sources::trade::USUAL_SIZES).
+    #[must_use]
+    pub fn size(&self) -> (Length, Length) {
+        let (width, length) = match self.sections {
+            Some(Sections::Double) => (27.0, 56.0),
+            Some(Sections::Triple) => (40.0, 60.0),
+            Some(Sections::Single) | None => (14.0, 66.0),
+        };
+        let feet = Length::new::<foot>;
+        (self.width.unwrap_or(feet(width)), self.length.unwrap_or(feet(length)))
+    }
+
+    /// Height of the rooms: seven and a half feet
+    /// ([`USUAL_SIZES`](crate::sources::trade::USUAL_SIZES)).
+    #[must_use]
+    pub fn wall_height() -> Length {
+        Length::new::<foot>(7.5)
     }
 
     /// Built before the federal construction standard of 15 June 1976; `None` when the year is
@@ -132,6 +168,28 @@ pub enum GroundBelow {
     Bare,
     /// A plastic sheet over nearly all of it, and dry.
     Covered,
+}
+
+/// The vents in the skirting.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SkirtingVents {
+    /// Open.
+    Open,
+    /// Closed, buried or stuffed.
+    Blocked,
+    /// There are none.
+    None,
+}
+
+/// The board or fabric below the floor that holds its insulation.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Belly {
+    /// Whole.
+    Sound,
+    /// Torn, or with holes.
+    Torn,
+    /// Gone, and the insulation with it or hanging.
+    Missing,
 }
 
 /// How often the windows are wet inside on cold mornings.

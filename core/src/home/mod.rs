@@ -8,18 +8,21 @@ mod cable;
 mod gap;
 mod people;
 mod spoken;
+mod window;
 
 pub use appliance::{
     AirOpenings, Filter, FilterLook, Fuel, FuelPrice, HeaterKind, HeaterPlace, Heating, PriceUnit,
     Relief, Turn, WaterHeater,
 };
 pub use building::{
-    Building, Cooling, GroundBelow, LeakTest, Sections, Shelter, Tenure, WetWindows,
+    Belly, Building, Cooling, GroundBelow, LeakTest, Sections, Shelter, SkirtingVents, Tenure,
+    WetWindows,
 };
 pub use cable::{CableControl, CableSigns, HeatCable, Season};
 pub use gap::{Gap, GapPlace, LeadsTo, WidthClass, WindowKind};
 pub use people::{Alarm, FirstLook, People};
 pub(crate) use spoken::{Spoken, spoken};
+pub use window::{Panes, Window};
 
 use jiff::civil::Date;
 
@@ -46,6 +49,8 @@ pub struct Home {
     pub bath_fan: BathFan,
     /// Gaps measured with a tape.
     pub gaps: Vec<Gap>,
+    /// The windows; empty when nobody listed them.
+    pub windows: Vec<Window>,
     /// The heat cable on the water pipe; `None` when nobody looked.
     pub cable: Option<HeatCable>,
 }

@@ -1,9 +1,9 @@
 //! The word of each choice, written once: for reading, for messages, for the schema, for answers.
 
 use super::{
-    AirOpenings, Alarm, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace, GroundBelow,
-    HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure, WetWindows,
-    WidthClass, WindowKind,
+    AirOpenings, Alarm, Belly, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace,
+    GroundBelow, HeaterKind, HeaterPlace, LeadsTo, Panes, PriceUnit, Relief, Sections, Shelter,
+    SkirtingVents, Tenure, WetWindows, WidthClass, WindowKind,
 };
 
 /// A choice that has a word in requests and answers.
@@ -52,6 +52,9 @@ spoken! {
     }
     Cooling { "none" = None, "evaporative" = Evaporative, "air_conditioner" = AirConditioner }
     GroundBelow { "bare" = Bare, "covered" = Covered }
+    SkirtingVents { "open" = Open, "blocked" = Blocked, "none" = None }
+    Belly { "sound" = Sound, "torn" = Torn, "missing" = Missing }
+    Panes { "single" = Single, "single_storm" = SingleStorm, "double" = Double }
     WetWindows { "often" = Often, "sometimes" = Sometimes, "never" = Never }
     Tenure {
         "owns_home_and_lot" = OwnsHomeAndLot,

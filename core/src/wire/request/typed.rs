@@ -3,7 +3,7 @@
 
 use crate::home::{
     BathFan, Building, CableSigns, Filter, FirstLook, FuelPrice, Gap, HeatCable, Heating, Home,
-    LeakTest, People, Season, Turn, WaterHeater, WidthClass,
+    LeakTest, People, Season, Turn, WaterHeater, WidthClass, Window,
 };
 use crate::money::Dollars;
 use crate::units::{
@@ -29,6 +29,10 @@ impl Tree {
 
     fn inches(&self, key: &str) -> Option<Length> {
         self.get(key).number().map(Length::new::<inch>)
+    }
+
+    fn square_inches(&self, key: &str) -> Option<Area> {
+        self.get(key).number().map(Area::new::<square_inch>)
     }
 
     fn fahrenheit(&self, key: &str) -> Option<ThermodynamicTemperature> {
@@ -59,6 +63,7 @@ pub(super) fn home(request: &Tree, today: Date) -> Home {
         water_heater: water_heater(request.get("water_heater")),
         bath_fan: bath_fan(request.get("bath_fan")),
         gaps: request.get("gaps").entries().iter().filter_map(gap).collect(),
+        windows: request.get("windows").entries().iter().map(window).collect(),
         cable: cable(request.get("heat_cable")),
     }
 }
@@ -80,6 +85,13 @@ fn building(home: &Tree) -> Building {
         cooling: home.choice("cooling"),
         ground_below: home.choice("ground_below"),
         skirting_open: home.yes("skirting_open"),
+        skirting_gap: home.feet("skirting_open_ft"),
+        skirting_insulated: home.yes("skirting_insulated"),
+        skirting_vents: home.choice("skirting_vents"),
+        hay_bales: home.yes("hay_bales"),
+        belly: home.choice("belly"),
+        belly_hole: home.square_inches("belly_hole_in2"),
+        shell_off: None,
         wet_windows: home.choice("wet_windows"),
         tenure: home.choice("tenure"),
     }
@@ -182,12 +194,11 @@ fn bath_fan(fan: &Tree) -> BathFan {
 
 /// The one result of a blower test; the check has seen to it that there is no second.
 fn leak_test(test: &Tree) -> Option<LeakTest> {
-    let area = |key| test.get(key).number().map(Area::new::<square_inch>);
     let flow = test.get("flow_50_cfm").number().map(VolumeRate::new::<cfm>);
     let exponent = test.get("exponent").number().map(Ratio::new::<ratio>);
     flow.map(|flow| LeakTest::FlowAt50 { flow, exponent })
-        .or(area("area_4pa_in2").map(LeakTest::AreaAt4))
-        .or(area("area_10pa_in2").map(LeakTest::AreaAt10))
+        .or(test.square_inches("area_4pa_in2").map(LeakTest::AreaAt4))
+        .or(test.square_inches("area_10pa_in2").map(LeakTest::AreaAt10))
 }
 
 /// Always a gap: the check has seen to the fields that one must have.
@@ -203,12 +214,29 @@ fn gap(gap: &Tree) -> Option<Gap> {
         count: gap.whole("count").unwrap_or(1),
         sealed: gap.yes("sealed"),
         window: gap.choice("window"),
-        label: gap.get("label").text().filter(|label| !label.trim().is_empty()).map(str::to_owned),
+        label: label(gap),
         depth: gap.inches("depth_in"),
         bends: gap.whole("bends_count"),
         leads_to: gap.choice("leads_to"),
         ..Gap::seen(gap.choice("place")?)
     })
+}
+
+fn window(window: &Tree) -> Window {
+    Window {
+        count: window.whole("count").unwrap_or(1),
+        label: label(window),
+        width: window.inches("width_in"),
+        height: window.inches("height_in"),
+        panes: window.choice("glazing"),
+        film: window.yes("film"),
+        escape: window.yes("escape"),
+    }
+}
+
+/// What a person calls it; blanks are no name.
+fn label(thing: &Tree) -> Option<String> {
+    thing.get("label").text().filter(|label| !label.trim().is_empty()).map(str::to_owned)
 }
 
 /// `None` when nobody said whether there is one.
