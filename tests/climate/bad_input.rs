@@ -72,6 +72,6 @@ fn an_atlas_with_a_changed_byte_is_refused() {
 #[test]
 fn an_atlas_of_another_version_says_so() {
     let mut other = bytes();
-    other[7] = 2;
-    assert_eq!(Atlas::from_bytes(&other), Err(BadAtlas::UnknownVersion(2)));
+    other[7] = 1;
+    assert!(matches!(Atlas::from_bytes(&other), Err(BadAtlas::UnknownVersion(1))));
 }

@@ -8,7 +8,7 @@ use uom::si::f64::Energy;
 use winterseam::balance::{Assessment, UseKey, Weather, assess};
 use winterseam::climate::{Atlas, Year};
 use winterseam::home::Home;
-use winterseam::repairs;
+use winterseam::repairs::{self, Changes, Repair};
 
 fn year(request: &Value) -> Assessment {
     let place = Atlas::embedded().place("59801").expect("known");
@@ -139,7 +139,8 @@ fn no_repair_adds_energy_where_it_is_meant_to_save() {
     let place = Atlas::embedded().place("59801").expect("known");
     let hours = Year::of(&place.station);
     let mut saved = 0;
-    for repair in repairs::ALL {
+    let for_people = |r: &Repair| matches!(r.changes, Changes::Safety | Changes::Tap);
+    for repair in repairs::ALL.iter().filter(|repair| !for_people(repair)) {
         if let Some(after) = (repair.apply)(&home) {
             let after = assess(&after, &Weather { place: &place, year: &hours }).bought();
             assert!(after <= before, "{}", repair.id);

@@ -34,12 +34,7 @@ struct Asked {
 impl Asked {
     fn of(home: &Home) -> Self {
         let error = home.building.infiltration_error.map_or(0.0, |error| error.get::<ratio>());
-        Self {
-            room: setpoint(home),
-            shelter: shelter(home),
-            flue: has_flue(home),
-            error,
-        }
+        Self { room: setpoint(home), shelter: shelter(home), flue: has_flue(home), error }
     }
 }
 

@@ -19,7 +19,7 @@ pub(super) fn loss(home: &Home, weather: &Weather<'_>, leakage: Area) -> Option<
     let (air, room) = (indoor_air(home, weather)?, setpoint(home));
     let model = Coefficients::of(shelter(home), Storeys::One);
     let fans = Fans { unbalanced: flow, ..Fans::default() };
-    let heat = Months::over(weather.year, |now| {
+    let heat = Months::over(weather.year, |_, now| {
         let apart = warmer_by(room, now.air);
         let leaks = leakage * model.speed(apart, now.wind);
         carried(with_fans(leaks, fans).best - leaks, air.density(), heat_capacity(), apart)

@@ -1,7 +1,7 @@
 //! What the furnace has to give: what a home loses, less what sun and people give it.
 
 use super::{Months, Use, UseKey, fuel};
-use crate::envelope::{TimeConstant, utilisation};
+use crate::envelope::utilisation;
 use crate::home::Home;
 use uom::si::f64::{Energy, Ratio};
 
@@ -27,8 +27,8 @@ pub struct Heating {
 
 impl Heating {
     /// The need of each month: losses, less as much of the gains as a home can use that keeps heat
-    /// for so long.
-    pub(super) fn of(losses: Vec<Loss>, gained: Months, keeps: TimeConstant) -> Self {
+    /// so well.
+    pub(super) fn of(losses: Vec<Loss>, gained: Months, keeps: Ratio) -> Self {
         let lost: Months = losses.iter().map(|loss| loss.heat).sum();
         let need = |month: usize| {
             let used = gained[month] * utilisation(gained[month] / lost[month], keeps);

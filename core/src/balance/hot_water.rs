@@ -79,10 +79,7 @@ impl Around {
         // A room without heat is as warm as it is outside; a closet lies between the two.
         let place = hours.iter().map(|air| room.max(*air) - share * (room.max(*air) - air));
         let mean_of = |sum: f64, count: f64| celsius(sum / count);
-        Self {
-            mains: mean_of(mains.iter().sum(), 12.0),
-            place: mean_of(place.sum(), 8_760.0),
-        }
+        Self { mains: mean_of(mains.iter().sum(), 12.0), place: mean_of(place.sum(), 8_760.0) }
     }
 }
 

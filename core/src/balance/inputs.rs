@@ -3,10 +3,14 @@
 use super::{UseKey, fuel};
 use crate::air::components::usual_leakage;
 use crate::air::whole_home;
+use crate::envelope::ShellSeen;
 use crate::home::{Gap, HeatCable, Home};
 use crate::hot_water::HeaterSeen;
 use crate::properties::water::WATER_HEAT;
-use crate::sources::{Confidence, Source, air, climate, freeze, trade, water_heater};
+use crate::sources::{
+    Confidence, Figure, Source, air, climate, envelope, freeze, trade, water_heater,
+};
+use uom::si::f64::ThermalConductance;
 
 const GAP_SOURCES: &[&Source] = &[
     &air::CRACK_FLOW_1987,
@@ -14,9 +18,26 @@ const GAP_SOURCES: &[&Source] = &[
     &air::HANDBOOK_2021_CH16,
     &air::HANDBOOK_2021_CH16_ENHANCED,
     &trade::GAP_DEPTHS,
+];
+/// What every path of heat rests on.
+const HEATING_SOURCES: &[&Source] = &[
+    &envelope::ISO_13790,
+    &envelope::INTERNAL_GAINS,
+    &envelope::DIFFUSE_SHARE,
+    &envelope::SHADE,
+    &climate::FAO_56,
     &climate::SERIES,
     &climate::TYPICAL_YEARS,
     &climate::NORMALS,
+];
+/// What the space below the floor rests on.
+const BELOW_SOURCES: &[&Source] = &[
+    &envelope::CRAWL_BALANCE,
+    &envelope::SKIRTING,
+    &envelope::SKIRTING_VENTS,
+    &envelope::WIND_THROUGH_OPENINGS,
+    &envelope::WIND_NEAR_GROUND,
+    &envelope::SOIL_OVER_THE_YEAR,
 ];
 const CABLE_SOURCES: &[&Source] = &[
     &freeze::CABLE_POWER,
@@ -59,7 +80,12 @@ pub struct Inputs {
 #[must_use]
 pub fn use_inputs(home: &Home, key: UseKey) -> Inputs {
     match key {
-        UseKey::HotWater | UseKey::HotTank | UseKey::TankInRoom => heater_inputs(home),
+        UseKey::HotWater | UseKey::HotTank => heater_inputs(home),
+        UseKey::Walls => shell_inputs(home, |seen| &seen.walls),
+        UseKey::Roof => shell_inputs(home, |seen| &seen.roof),
+        UseKey::Floor => floor_inputs(home),
+        UseKey::Windows => shell_inputs(home, |seen| &seen.windows),
+        UseKey::Doors => shell_inputs(home, |seen| &seen.doors),
         UseKey::Gap(index) => gap_inputs(home, |i, _| i == index),
         UseKey::OtherLeaks => other_inputs(home),
         UseKey::SteadyFan => fan_inputs(home),
@@ -90,7 +116,7 @@ pub fn gap_inputs(home: &Home, which: impl Fn(usize, &Gap) -> bool) -> Inputs {
     Inputs {
         fields,
         confidence: if all_seen { Confidence::Seen } else { Confidence::Guessed },
-        sources: [GAP_SOURCES, fuel::SOURCES, &usual].concat(),
+        sources: [GAP_SOURCES, HEATING_SOURCES, fuel::SOURCES, &usual].concat(),
     }
 }
 
@@ -124,6 +150,34 @@ fn other_inputs(home: &Home) -> Inputs {
         fields: [whole.inputs, gaps.fields].concat(),
         confidence: whole.confidence.max(gaps.confidence),
         sources: [whole.sources, gaps.sources].concat(),
+    }
+}
+
+/// What the figure of one part of the shell was made from.
+fn shell_inputs(home: &Home, part: fn(&ShellSeen) -> &Figure<ThermalConductance>) -> Inputs {
+    let seen = ShellSeen::of(&home.building, &home.windows);
+    let part = part(&seen);
+    Inputs {
+        fields: part.inputs.clone(),
+        // Sun, people and soil are never seen.
+        confidence: Confidence::Guessed,
+        sources: [&part.sources, HEATING_SOURCES, fuel::SOURCES].concat(),
+    }
+}
+
+/// What the figure of the floor was made from, and of the space below it.
+fn floor_inputs(home: &Home) -> Inputs {
+    let floor = shell_inputs(home, |seen| &seen.floor);
+    let below = [
+        "home.skirting_open_ft",
+        "home.skirting_open",
+        "home.skirting_vents",
+        "home.skirting_insulated",
+    ];
+    Inputs {
+        fields: floor.fields.into_iter().chain(below.map(String::from)).collect(),
+        confidence: floor.confidence,
+        sources: [&floor.sources, BELOW_SOURCES].concat(),
     }
 }
 

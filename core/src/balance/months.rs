@@ -18,17 +18,22 @@ impl Months {
     }
 
     /// What flows in each hour of a year, summed.
-    pub(super) fn over(year: &Year, flow: impl Fn(Hour) -> Power) -> Self {
+    pub(super) fn over(year: &Year, flow: impl Fn(usize, Hour) -> Power) -> Self {
         let an_hour = Time::new::<hour>(1.0);
         year.hours_by_month().fold(Self::default(), |mut sums, (month, now)| {
-            sums[month] += flow(now) * an_hour;
+            sums[month] += flow(month, now) * an_hour;
             sums
         })
     }
 
     /// What flows all year long.
     pub(super) fn steady(flow: Power) -> Self {
-        Self(DAYS_IN.map(|days| flow * Time::new::<day>(f64::from(days))))
+        Self::flowing([flow; 12])
+    }
+
+    /// What flows in each month.
+    pub(super) fn flowing(flow: [Power; 12]) -> Self {
+        Self::each(|month| flow[month] * Time::new::<day>(f64::from(DAYS_IN[month])))
     }
 
     /// The year.

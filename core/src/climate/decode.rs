@@ -6,13 +6,16 @@ use super::{DegreeDays, FreezeDates, FrostBasis, Normals, Station, TemperatureBa
 use crate::units::fahrenheit;
 use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
-use uom::si::f64::{Length, TemperatureInterval, Velocity};
-use uom::si::{length::foot, temperature_interval::degree_fahrenheit, velocity::mile_per_hour};
+use uom::si::f64::{Angle, Length, TemperatureInterval, Velocity};
+use uom::si::{
+    angle::degree, length::foot, temperature_interval::degree_fahrenheit, velocity::mile_per_hour,
+};
 
 /// What may stand in the tables, in their own units: no place on earth lies outside.
 const TEMPERATURE_F: RangeInclusive<i64> = -100..=150;
 const SPREAD_F: RangeInclusive<i64> = -50..=100;
 const TENTHS: RangeInclusive<i64> = 0..=1000;
+const LATITUDE_TENTHS: RangeInclusive<i64> = -900..=900;
 const ELEVATION_FT: RangeInclusive<i64> = -1500..=20000;
 const DEGREE_DAYS: RangeInclusive<i64> = 0..=40000;
 const DAY: RangeInclusive<i64> = 0..=365;
@@ -22,6 +25,7 @@ struct Columns {
     usaf: Vec<i64>,
     names: Vec<String>,
     states: Vec<String>,
+    latitude_tenths: Vec<i64>,
     elevation_ft: Vec<i64>,
     temperature_basis: Vec<TemperatureBasis>,
     normals: Vec<Normals>,
@@ -51,6 +55,7 @@ fn columns(body: &mut Reader<'_>, rows: usize) -> Result<Columns, BadAtlas> {
         usaf: ascending(body, rows)?,
         names: names(body, rows)?,
         states: states(body, rows)?,
+        latitude_tenths: column(body.part("latitude"), rows, LATITUDE_TENTHS)?,
         elevation_ft: column(body.part("elevation"), rows, ELEVATION_FT)?,
         temperature_basis: temperature_bases(body, rows)?,
         normals: normals(body, rows)?,
@@ -68,6 +73,7 @@ impl Columns {
             usaf: format!("{:06}", self.usaf[row]),
             name: self.names[row].clone(),
             state: self.states[row].clone(),
+            latitude: Angle::new::<degree>(real(self.latitude_tenths[row]) / 10.0),
             elevation: Length::new::<foot>(real(self.elevation_ft[row])),
             normals: self.normals[row].clone(),
             temperature_basis: self.temperature_basis[row],
@@ -243,7 +249,7 @@ mod tests {
 
     /// A body that was changed and then signed anew.
     fn signed(body: &[u8]) -> Vec<u8> {
-        [b"WSATLAS\x01", &fnv1a(body).to_le_bytes()[..], body].concat()
+        [b"WSATLAS\x02", &fnv1a(body).to_le_bytes()[..], body].concat()
     }
 
     #[test]

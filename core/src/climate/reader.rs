@@ -30,7 +30,7 @@ impl std::error::Error for BadAtlas {}
 
 /// What an atlas begins with; then one byte of version, eight of sum, and the body.
 const MARK: &[u8] = b"WSATLAS";
-const VERSION: u8 = 1;
+const VERSION: u8 = 2;
 
 /// A walk through the body of an atlas.
 pub(super) struct Reader<'a> {

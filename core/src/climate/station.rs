@@ -4,7 +4,7 @@ use super::curve::DAYS_IN;
 use crate::sources::climate::{COLDEST_NIGHT, TYPICAL_YEARS};
 use crate::sources::{Confidence, Figure};
 use crate::units::{celsius, in_celsius, kelvins};
-use uom::si::f64::{Length, TemperatureInterval, ThermodynamicTemperature, Velocity};
+use uom::si::f64::{Angle, Length, TemperatureInterval, ThermodynamicTemperature, Velocity};
 use uom::si::{temperature_interval::degree_fahrenheit, velocity::meter_per_second};
 
 /// One weather station.
@@ -16,6 +16,8 @@ pub struct Station {
     pub name: String,
     /// Two letters.
     pub state: String,
+    /// North of the equator, to a tenth of a degree.
+    pub latitude: Angle,
     /// Above the sea.
     pub elevation: Length,
     /// The weather of its twelve months.

@@ -63,6 +63,7 @@ pub fn draw(home: &Home, draw: Draw) -> Home {
         Shelter::HomesAcrossRoad,
     ));
     building.infiltration_error.get_or_insert(draw.ratio(-1.0, 0.0, 1.0));
+    building.shell_off.get_or_insert(draw.ratio(-1.0, 0.0, 1.0));
     let leakage = whole_home::leakage(building);
     building.leakage.get_or_insert(draw.end(&leakage));
     let heating = &mut drawn.heating;

@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
 const MARK: &[u8] = b"WSATLAS";
-const VERSION: u8 = 1;
+const VERSION: u8 = 2;
 const MONTHS: [&str; 12] =
     ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
 
@@ -43,6 +43,7 @@ fn write_stations(body: &mut Vec<u8>, table: &Table) -> Result<()> {
     write_whole(body, i64::try_from(names.len())?)?;
     body.extend(names.bytes());
     body.extend(table.texts("state")?.concat().bytes());
+    write_column(body, &table.tenths("latitude")?)?;
     write_column(body, &table.numbers("elevation")?)?;
     write_words(body, &table.texts("temp_basis")?, &["N", "TA", "T"])?;
     write_normals(body, table)?;
@@ -191,6 +192,17 @@ impl Table {
     /// Whole numbers; an empty cell is 0.
     fn numbers(&self, column: &str) -> Result<Vec<i64>> {
         self.scaled(column, 1)
+    }
+
+    /// Numbers to the nearest tenth, in tenths.
+    fn tenths(&self, column: &str) -> Result<Vec<i64>> {
+        let tenths = |cell: &&str| -> Result<i64> {
+            let value: f64 = cell.parse().with_context(|| format!("{column}: {cell}"))?;
+            #[expect(clippy::cast_possible_truncation, reason = "degrees")]
+            let tenths = (value * 10.0).round() as i64;
+            Ok(tenths)
+        };
+        self.texts(column)?.iter().map(tenths).collect()
     }
 
     /// Twelve columns as rows of twelve, in so many parts of the unit.
