@@ -1,6 +1,7 @@
 //! Checks of winterseam against the outside: one folder a subject, one module a source.
 
 mod air;
+mod balance;
 mod calendar;
 mod climate;
 mod door;

@@ -6,6 +6,7 @@ mod closet;
 mod dangers;
 mod energy;
 mod gates;
+mod heat;
 mod random;
 mod season;
 mod unknown;

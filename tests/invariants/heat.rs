@@ -1,0 +1,112 @@
+//! One year of heat for each home: its paths add up to the whole, and more of a path is never less
+//! heat.
+
+use super::random::{Luck, request};
+use super::typed;
+use uom::si::energy::kilowatt_hour;
+use uom::si::f64::{Length, Ratio};
+use uom::si::length::foot;
+use uom::si::ratio::ratio;
+use winterseam::balance::{Assessment, UseKey, Weather, assess};
+use winterseam::climate::{Atlas, Place, Year};
+use winterseam::home::{Belly, Gap, GapPlace, Home, LeadsTo, SkirtingVents};
+use winterseam::units::celsius;
+
+const HOMES: u64 = 400;
+
+fn places() -> [(Place, Year); 3] {
+    ["99701", "59801", "30901"].map(|zip| {
+        let place = Atlas::embedded().place(zip).expect("known");
+        let year = Year::of(&place.station);
+        (place, year)
+    })
+}
+
+/// Every random home at a place, and its year.
+fn each(check: impl Fn(&Home, &Assessment, &dyn Fn(&Home) -> Assessment)) {
+    let places = places();
+    for seed in 0..HOMES {
+        let home = typed(&request(&mut Luck::new(seed), false));
+        let (place, year) = &places[usize::try_from(seed % 3).expect("small")];
+        let weather = Weather { place, year };
+        let again = |home: &Home| assess(home, &weather);
+        check(&home, &again(&home), &again);
+    }
+}
+
+fn need_kwh(year: &Assessment) -> f64 {
+    year.heating.as_ref().expect("air is known").need.total().get::<kilowatt_hour>()
+}
+
+fn is_heating(key: UseKey) -> bool {
+    !matches!(key, UseKey::HeatCable | UseKey::HotWater | UseKey::HotTank)
+}
+
+#[test]
+fn the_paths_add_up_to_the_whole() {
+    each(|home, year, _| {
+        let paths = year.uses.iter().filter(|one| is_heating(one.key));
+        let bought: f64 = paths.map(|one| one.bought.get::<kilowatt_hour>()).sum();
+        let fuel = home.heating.fuel.map_or(1.0, |_| bought / need_kwh(year));
+        // One efficiency lies between need and what is bought, whatever the path.
+        assert!((bought - need_kwh(year) * fuel).abs() <= 1e-9 * bought.abs(), "{home:?}");
+        let mut shares = year.uses.iter().filter(|one| is_heating(one.key));
+        assert!(shares.all(|one| one.bought.get::<kilowatt_hour>().is_finite()), "{home:?}");
+    });
+}
+
+#[test]
+fn a_new_hole_to_outdoors_never_lowers_the_need() {
+    each(|home, year, again| {
+        let mut worse = home.clone();
+        let inches = |inches| Length::new::<foot>(inches / 12.0);
+        worse.gaps.push(Gap {
+            leads_to: Some(LeadsTo::Outdoors),
+            ..Gap::measured(GapPlace::CoolerGrille, inches(40.0), inches(0.5))
+        });
+        assert!(need_kwh(&again(&worse)) >= need_kwh(year), "{home:?}");
+    });
+}
+
+#[test]
+fn a_thicker_shell_never_raises_the_need() {
+    each(|home, year, again| {
+        let at = |off: f64| {
+            let mut drawn = home.clone();
+            drawn.building.shell_off = Some(Ratio::new::<ratio>(off));
+            need_kwh(&again(&drawn))
+        };
+        let steps = [-1.0, -0.5, 0.0, 0.5, 1.0].map(at);
+        assert!(steps.is_sorted(), "{steps:?} {home:?}");
+        assert!((at(0.0) - need_kwh(year)).abs() < 1e-9);
+    });
+}
+
+#[test]
+fn skirting_and_belly_only_help() {
+    each(|home, _, again| {
+        let with = |change: &dyn Fn(&mut Home)| {
+            let mut changed = home.clone();
+            change(&mut changed);
+            need_kwh(&again(&changed))
+        };
+        let gap = |feet| with(&|home| home.building.skirting_gap = Some(Length::new::<foot>(feet)));
+        let gaps = [0.0, 10.0, 40.0, 80.0].map(gap);
+        assert!(gaps.is_sorted(), "{gaps:?}");
+        let belly = |belly| with(&|home| home.building.belly = Some(belly));
+        let bellies = [Belly::Sound, Belly::Torn, Belly::Missing].map(belly);
+        assert!(bellies.is_sorted(), "{bellies:?}");
+        let vents = |vents| with(&|home| home.building.skirting_vents = Some(vents));
+        assert!(vents(SkirtingVents::Blocked) <= vents(SkirtingVents::Open));
+    });
+}
+
+/// Rooms no warmer than the coldest hour need nothing.
+#[test]
+fn no_difference_no_heat() {
+    each(|home, _, again| {
+        let mut cold = home.clone();
+        cold.building.setpoint = Some(celsius(-60.0));
+        assert!(need_kwh(&again(&cold)).abs() < 1e-9, "{home:?}");
+    });
+}
