@@ -27,13 +27,13 @@ pub use inputs::{Inputs, cable_inputs, gap_inputs, heater_inputs, use_inputs};
 pub use months::Months;
 pub use pipe::time_to_plug;
 pub use roof::wet_roof;
+pub use shell::ShellYear;
 pub use windows::wet_window_humidity;
 
-use crate::air::leaks::Leaks;
 use crate::climate::{Place, Year};
 use crate::home::Home;
 use crate::money::Dollars;
-use uom::si::f64::{Area, Energy, Time};
+use uom::si::f64::{Area, Energy, Power, Time};
 
 /// Where a home stands and the hours of its year.
 #[derive(Debug, Clone, Copy)]
@@ -95,6 +95,8 @@ pub struct Assessment {
     pub leakage: Option<Area>,
     /// What the weather drives through each unit of it.
     pub air: Option<AirYear>,
+    /// The year of the shell.
+    pub shell: Option<ShellYear>,
 }
 
 impl Assessment {
@@ -108,28 +110,21 @@ impl Assessment {
 /// The year of a home at a place.
 #[must_use]
 pub fn assess(home: &Home, weather: &Weather<'_>) -> Assessment {
-    assess_with(home, weather, AirYear::of(home, weather))
+    assess_again(home, weather, &Assessment::default())
 }
 
 /// The year of a home after a change: what the change left alone is taken over from the year before.
 #[must_use]
 pub fn assess_again(home: &Home, weather: &Weather<'_>, before: &Assessment) -> Assessment {
     let air = before.air.filter(|air| air.holds_for(home));
-    assess_with(home, weather, air.or_else(|| AirYear::of(home, weather)))
-}
-
-fn assess_with(home: &Home, weather: &Weather<'_>, air: Option<AirYear>) -> Assessment {
-    let mut year = Assessment { air, ..Assessment::default() };
+    let shell = before.shell.as_ref().filter(|shell| shell.holds_for(home)).cloned();
+    let mut year = Assessment {
+        air: air.or_else(|| AirYear::of(home, weather)),
+        shell: shell.or_else(|| Some(ShellYear::of(home, weather))),
+        ..Assessment::default()
+    };
     let hot_water = hot_water::hot_water(home, weather);
-    if let (Some(air), Some(leaks)) = (&air, gaps::leaks_of(home, weather)) {
-        let losses = losses(home, weather, &leaks, air);
-        let gained = shell::gains(home, weather) + Months::steady(hot_water.warms);
-        let keeps = shell::keeps(home, air.conducts(leaks.total()));
-        let heating = Heating::of(losses, gained, keeps);
-        year.uses = heating.uses(home);
-        year.heating = Some(heating);
-        year.leakage = leaks.all();
-    }
+    year.heat_rooms(home, weather, hot_water.warms);
     if let Some(cable) = cable::year(home, weather) {
         year.uses.push(cable.used);
         year.freeze_risk = Some(cable.freeze_risk);
@@ -138,10 +133,21 @@ fn assess_with(home: &Home, weather: &Weather<'_>, air: Option<AirYear>) -> Asse
     year
 }
 
-/// Every path by which heat leaves the home.
-fn losses(home: &Home, weather: &Weather<'_>, leaks: &Leaks, air: &AirYear) -> Vec<Loss> {
-    let mut all: Vec<Loss> = gaps::losses(leaks, air).collect();
-    all.extend(fan::loss(home, weather, leaks.total()));
-    all.extend(shell::losses(home, weather));
-    all
+impl Assessment {
+    /// Counts what the furnace gives; a tank may spare it some. Nothing where the air of the place
+    /// is not known.
+    fn heat_rooms(&mut self, home: &Home, weather: &Weather<'_>, tank: Power) -> Option<()> {
+        let (air, shell) = (self.air.as_ref()?, self.shell.as_ref()?);
+        let leaks = gaps::leaks_of(home, weather)?;
+        let mut losses: Vec<Loss> = gaps::losses(&leaks, air).collect();
+        losses.extend(fan::loss(home, weather, leaks.total()));
+        losses.extend(shell.losses);
+        let gained = shell.gained + Months::steady(tank);
+        let keeps = shell::keeps(home, air.conducts(leaks.total()));
+        let heating = Heating::of(losses, gained, keeps);
+        self.uses = heating.uses(home);
+        self.heating = Some(heating);
+        self.leakage = leaks.all();
+        Some(())
+    }
 }

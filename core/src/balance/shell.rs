@@ -8,27 +8,54 @@ use crate::envelope::{
     Below, Temperatures, depth_below_a_home, inertia, internal_gains, shell, soil_by_month,
     solar_gains,
 };
-use crate::home::Home;
+use crate::home::{Building, Home, Window};
 use crate::units::warmer_by;
 use uom::si::f64::{Power, Ratio, ThermalConductance, ThermodynamicTemperature};
+use uom::si::thermal_conductance::watt_per_kelvin;
 
-/// What each part of the shell takes.
-pub(super) fn losses(home: &Home, weather: &Weather<'_>) -> Vec<Loss> {
+/// The year of a shell: what each part takes, and what comes in for nothing. Most repairs leave it
+/// alone, so it is worked out once.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ShellYear {
+    building: Building,
+    windows: Vec<Window>,
+    pub(super) losses: [Loss; 5],
+    /// What sun, people and machines give.
+    pub(super) gained: Months,
+}
+
+impl ShellYear {
+    /// That of a home at a place.
+    #[must_use]
+    pub fn of(home: &Home, weather: &Weather<'_>) -> Self {
+        Self {
+            building: home.building.clone(),
+            windows: home.windows.clone(),
+            losses: losses(home, weather),
+            gained: gains(home, weather),
+        }
+    }
+
+    /// Whether it holds for this home as well.
+    #[must_use]
+    pub fn holds_for(&self, home: &Home) -> bool {
+        self.building == home.building && self.windows == home.windows
+    }
+}
+
+fn losses(home: &Home, weather: &Weather<'_>) -> [Loss; 5] {
     let (shell, room) = (shell(home), setpoint(home));
-    let outdoors = |key, conducts: ThermalConductance| Loss {
-        key,
-        heat: Months::over(weather.year, |_, now| conducts * warmer_by(room, now.air)),
-    };
     let below = floor(home, weather);
-    vec![
+    let a_watt = ThermalConductance::new::<watt_per_kelvin>(1.0);
+    let each = Months::over(weather.year, |_, now| a_watt * warmer_by(room, now.air));
+    let outdoors =
+        |key, conducts: ThermalConductance| Loss { key, heat: each * (conducts / a_watt) };
+    let floor =
+        Months::over(weather.year, |month, now| shell.floor * warmer_by(room, below(month, now)));
+    [
         outdoors(UseKey::Walls, shell.walls),
         outdoors(UseKey::Roof, shell.roof),
-        Loss {
-            key: UseKey::Floor,
-            heat: Months::over(weather.year, |month, now| {
-                shell.floor * warmer_by(room, below(month, now))
-            }),
-        },
+        Loss { key: UseKey::Floor, heat: floor },
         outdoors(UseKey::Windows, shell.windows),
         outdoors(UseKey::Doors, shell.doors),
     ]
@@ -48,8 +75,8 @@ fn floor(
     }
 }
 
-/// What sun, people and machines give. A home is taken to lie inland, where days swing most.
-pub(super) fn gains(home: &Home, weather: &Weather<'_>) -> Months {
+/// A home is taken to lie inland, where days swing most.
+fn gains(home: &Home, weather: &Weather<'_>) -> Months {
     let station = &weather.place.station;
     let sun = solar_gains(home, &station.normals, station.latitude, Shore::Inland);
     Months::flowing(sun) + Months::steady(internal_gains(&home.building))
