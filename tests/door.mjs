@@ -160,10 +160,6 @@ test("without the climate tables a question about a place is refused", () => {
   assert.equal(core.ask_climate({ zip: "59801" }).station, "727730");
 });
 
-test("a question whose model is not built yet says so", () => {
-  assert.deepEqual(wrong(() => core.ask_duct_delivery({})), ["ask not_yet"]);
-});
-
 test("readings come in the asked unit", () => {
   assert.deepEqual(core.measure('1 1/4"', "in"), { value: 1.25, unit: "in" });
   assert.deepEqual(wrong(() => core.measure("wide", "in")), ["text malformed"]);

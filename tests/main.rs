@@ -5,6 +5,7 @@ mod balance;
 mod calendar;
 mod climate;
 mod door;
+mod ducts;
 mod envelope;
 mod freeze;
 mod harness;

@@ -81,8 +81,6 @@ pub enum Reason {
         /// The other field.
         other: &'static str,
     },
-    /// A question whose model is not built yet.
-    NotYet,
     /// The climate tables were not loaded.
     NoClimate,
 }
@@ -112,7 +110,6 @@ impl Reason {
             Self::Malformed { .. } => "malformed",
             Self::NoSuchPlace { .. } => "no_such_place",
             Self::Contradicts { .. } => "contradicts",
-            Self::NotYet => "not_yet",
             Self::NoClimate => "no_climate",
         }
     }

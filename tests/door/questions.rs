@@ -90,11 +90,21 @@ fn a_question_without_a_name_or_of_no_known_name_is_refused() {
 }
 
 #[test]
-fn what_is_not_built_yet_says_so() {
-    let later: Vec<&str> =
-        QUESTIONS.iter().filter(|q| q.gives.is_empty()).map(|question| question.name).collect();
-    for name in &later {
-        assert_eq!(wrong(&format!(r#"{{"ask": "{name}"}}"#)), ["ask not_yet"]);
+fn ducts_that_leak_more_than_ducts_do_are_refused_by_name() {
+    let ducts = r#"{"ask": "duct_delivery", "fan_m3_s": 0.4, "capacity_w": 14000,
+        "air_density_kg_m3": 1.2, "supply_ua_w_k": 22, "supply_leak_fraction": 0.12,
+        "return_ua_w_k": 0, "return_leak_fraction": 0, "indoor_c": 21, "supply_zone_c": 2,
+        "return_zone_c": 2}"#;
+    assert!(asked(ducts).is_ok());
+    for (right, bad, path) in [
+        ("0.12", "0.61", "supply_leak_fraction"),
+        ("0.12", "-0.01", "supply_leak_fraction"),
+        ("0.4,", "0,", "fan_m3_s"),
+        ("14000", "0", "capacity_w"),
+        ("14000", "-9000", "capacity_w"),
+        ("1.2,", "12,", "air_density_kg_m3"),
+    ] {
+        assert_eq!(wrong(&ducts.replace(right, bad)), [format!("{path} out_of_range")], "{bad}");
     }
 }
 

@@ -54,7 +54,6 @@ fn every_reason_to_refuse_a_field_has_its_sentence() {
         Reason::NotANumber,
         Reason::NoSuchPlace { got: String::new() },
         Reason::Contradicts { other: "" },
-        Reason::NotYet,
         Reason::Unknown { got: String::new(), near: None },
         Reason::WrongType { want: "", got: String::new() },
         Reason::NotOneOf { got: String::new(), allowed: &[] },

@@ -10,6 +10,7 @@ use winterseam::wire::ask_for;
 const TYPES: &str = r#"import type {
   BagFlowAnswer, BagFlowQuestion, BurnTimeAnswer, BurnTimeQuestion, CableYearAnswer,
   CableYearQuestion, CeilingLeakAnswer, CeilingLeakQuestion, ClimateAnswer, ClimateQuestion,
+  DuctDeliveryAnswer, DuctDeliveryQuestion,
   FreezeTimeAnswer, FreezeTimeQuestion, GapAnswer, GapQuestion, InfiltrationAnswer,
   InfiltrationQuestion, MainsWaterAnswer, MainsWaterQuestion, MoistAirAnswer, MoistAirQuestion,
   Phrase, PipeLossAnswer, PipeLossQuestion, VentilationNeedAnswer, VentilationNeedQuestion,
@@ -46,7 +47,7 @@ questions! {
     ask_cable_year "cable_year" "CableYearQuestion" "CableYearAnswer"
     ask_ceiling_leak "ceiling_leak" "CeilingLeakQuestion" "CeilingLeakAnswer"
     ask_climate "climate" "ClimateQuestion" "ClimateAnswer"
-    ask_duct_delivery "duct_delivery" "unknown" "never"
+    ask_duct_delivery "duct_delivery" "DuctDeliveryQuestion" "DuctDeliveryAnswer"
     ask_freeze_time "freeze_time" "FreezeTimeQuestion" "FreezeTimeAnswer"
     ask_gap "gap" "GapQuestion" "GapAnswer"
     ask_infiltration "infiltration" "InfiltrationQuestion" "InfiltrationAnswer"

@@ -136,6 +136,35 @@ export interface ClimateQuestion {
   zip?: string | null;
 }
 
+export interface DuctDeliveryAnswer {
+  delivery_effectiveness: number;
+  plenum_c: number;
+  register_c: number;
+}
+
+export interface DuctDeliveryQuestion {
+  /** Of that air. 0.5 to 1.6 kg/m³. */
+  air_density_kg_m3: number;
+  /** Heat of the furnace. 1 to 200000 W. */
+  capacity_w: number;
+  /** Air through the furnace. 0.001 to 5 m³/s. */
+  fan_m3_s: number;
+  /** The rooms. -80 to 80 °C. */
+  indoor_c: number;
+  /** Share of the fan's air that leaks into them, at the furnace. 0 to 0.6. */
+  return_leak_fraction: number;
+  /** All return ducts. 0 to 1000 W/K. */
+  return_ua_w_k: number;
+  /** Round the return ducts. -80 to 80 °C. */
+  return_zone_c: number;
+  /** Share of the fan's air that they lose, at the registers. 0 to 0.6. */
+  supply_leak_fraction: number;
+  /** All supply ducts. 0 to 1000 W/K. */
+  supply_ua_w_k: number;
+  /** Round the supply ducts. -80 to 80 °C. */
+  supply_zone_c: number;
+}
+
 /** A value with its range, in the unit people use and in SI. */
 export interface Figure {
   /** How it is known: `billed`, `measured`, `seen` or `guessed`. */

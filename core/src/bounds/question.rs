@@ -202,6 +202,34 @@ pub const BAG: Bounds = Bounds::new(
     "quicker than a watch can catch, or no flow at all",
 );
 
+/// Air through a furnace.
+pub const FAN: Bounds =
+    Bounds::new("fan_flow", "m³/s", (0.001, 5.0), "a furnace needs air; more is a hall's");
+
+/// Heat that a furnace gives.
+pub const CAPACITY: Bounds = Bounds::new(
+    "furnace_capacity",
+    "W",
+    (1.0, 200_000.0),
+    "a furnace gives heat; more is no home's",
+);
+
+/// Density of air.
+pub const AIR_DENSITY: Bounds = Bounds::new(
+    "air_density",
+    "kg/m³",
+    (0.5, 1.6),
+    "from hot air on high ground to the coldest at the sea",
+);
+
+/// Heat through the walls of ducts for each degree.
+pub const DUCT_WALLS: Bounds =
+    Bounds::new("duct_walls", "W/K", (0.0, 1000.0), "zero is perfect; more are no ducts of a home");
+
+/// Share of a fan's air that ducts leak.
+pub const DUCT_LEAK: Bounds =
+    Bounds::new("duct_leak", "", (0.0, 0.6), "zero is tight; more is a duct that has come off");
+
 /// All of them, for tests of the words and of the table itself.
 pub const ALL: &[&Bounds] = &[
     &BURN_WATER,
@@ -244,4 +272,9 @@ pub const ALL: &[&Bounds] = &[
     &FLOOR,
     &BEDROOMS,
     &BAG,
+    &FAN,
+    &CAPACITY,
+    &AIR_DENSITY,
+    &DUCT_WALLS,
+    &DUCT_LEAK,
 ];

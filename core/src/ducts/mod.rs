@@ -1,3 +1,10 @@
-//! The furnace filter, and the flow at a register.
+//! Ducts: what they bring to the rooms, and the flow at a register.
 
 pub mod bag;
+mod cooling;
+mod cycle;
+mod delivery;
+
+pub use cooling::{Coil, cooling};
+pub use cycle::{Asked, Belly, Cycle, cycle};
+pub use delivery::{Delivery, Ducts, LeaksAt, Side, heating};

@@ -36,7 +36,7 @@ pub fn problem(error: &FieldError, name: impl Fn(&str) -> Arg) -> Phrase {
         Reason::NoSuchPlace { got } => named().with("got", got.as_str()),
         Reason::Contradicts { other } => named().with("other", name(other)),
         Reason::Twice | Reason::Missing | Reason::NotANumber => named(),
-        Reason::NotYet | Reason::NoClimate => phrase,
+        Reason::NoClimate => phrase,
     }
 }
 

@@ -3,6 +3,7 @@
 pub mod air;
 pub mod climate;
 pub mod conduction;
+pub mod ducts;
 pub mod envelope;
 mod figure;
 pub mod freeze;

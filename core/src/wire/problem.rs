@@ -68,11 +68,7 @@ fn reason_args(reason: &Reason) -> BTreeMap<&'static str, Value> {
         Reason::NotOneOf { got, allowed } => vec![("got", json!(got)), ("allowed", json!(allowed))],
         Reason::NoSuchPlace { got } => vec![("got", json!(got))],
         Reason::Contradicts { other } => vec![("other", json!(other))],
-        Reason::Twice
-        | Reason::Missing
-        | Reason::NotANumber
-        | Reason::NotYet
-        | Reason::NoClimate => vec![],
+        Reason::Twice | Reason::Missing | Reason::NotANumber | Reason::NoClimate => vec![],
     };
     let mut args = BTreeMap::new();
     args.extend(pairs);

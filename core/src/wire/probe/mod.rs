@@ -8,10 +8,10 @@ mod burn_time;
 mod cable_year;
 mod ceiling_leak;
 mod climate;
+mod duct_delivery;
 mod freeze_time;
 mod gap;
 mod infiltration;
-mod later;
 mod mains_water;
 mod moist_air;
 mod pipe_loss;
@@ -36,7 +36,7 @@ pub const QUESTIONS: [Question; 15] = [
     cable_year::QUESTION,
     ceiling_leak::QUESTION,
     climate::QUESTION,
-    later::DUCT_DELIVERY,
+    duct_delivery::QUESTION,
     freeze_time::QUESTION,
     gap::QUESTION,
     infiltration::QUESTION,
@@ -96,7 +96,6 @@ pub fn ask_for(name: &str, fields: &Tree, atlas: Option<&Atlas>) -> Result<Value
     };
     let problems = check(fields, &question.fields);
     match (question.model, atlas) {
-        (Model::Later, _) => refuse("ask", Reason::NotYet),
         _ if !problems.is_empty() => Err(problems),
         (Model::Sure(model), _) => Ok(model(fields)),
         (Model::Plain(model), _) => model(fields),

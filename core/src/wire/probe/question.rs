@@ -13,7 +13,7 @@ pub struct Question {
     pub name: &'static str,
     /// Its other fields.
     pub fields: Shape,
-    /// What the answer holds; empty while there is none.
+    /// What the answer holds.
     pub gives: &'static [Gives],
     pub(super) model: Model,
 }
@@ -34,8 +34,6 @@ pub enum Gives {
 /// What answers a question.
 #[derive(Debug, Clone, Copy)]
 pub(super) enum Model {
-    /// Not built yet.
-    Later,
     /// The fields alone, whatever they are.
     Sure(fn(&Tree) -> Value),
     /// The fields alone.
