@@ -133,6 +133,10 @@ fn fields_that_cannot_be_true_together_are_refused() {
     assert_eq!(sold("propane", "therm", 2.6), ["heating.price_per contradicts"]);
     assert_eq!(sold("heat_pump", "gal", 2.6), ["heating.price_per contradicts"]);
     assert_eq!(sold("wood", "gal", 2.6), ["heating.price_per contradicts"]);
+    assert_eq!(sold("pellets", "cord", 300.0), ["heating.price_per contradicts"]);
+    assert_eq!(sold("pellets", "bag", 6.5), [""; 0]);
+    assert_eq!(sold("wood", "cord", 250.0), [""; 0]);
+    assert_eq!(sold("wood", "cord", 6.0), ["heating.price_usd out_of_range"]);
     assert_eq!(sold("electricity", "kwh", 15.0), ["heating.price_usd out_of_range"]);
     let built = |year: i32| wrong(&with("home", &format!(r#"{{"year_built": {year}}}"#)));
     assert_eq!(built(2026), [""; 0]);

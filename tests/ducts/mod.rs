@@ -1,6 +1,7 @@
 //! Ducts, their leaks and what they bring.
 
 mod belly;
+mod fuels;
 mod marched;
 mod psychrolib;
 #[cfg(feature = "peers")]

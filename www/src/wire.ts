@@ -515,10 +515,10 @@ export interface Request {
   /** The main heating. */
   heating?: {
     /** What it burns or draws. */
-    fuel?: "electricity" | "heat_pump" | "natural_gas" | "propane" | "fuel_oil" | "kerosene" | "wood" | null;
+    fuel?: "electricity" | "heat_pump" | "natural_gas" | "propane" | "fuel_oil" | "kerosene" | "wood" | "pellets" | null;
     /** The unit on the bill; goes with price_usd. */
-    price_per?: "kwh" | "therm" | "ccf" | "gal" | null;
-    /** Price of one unit; goes with price_per. 0.01 to 40 $. */
+    price_per?: "kwh" | "therm" | "ccf" | "gal" | "cord" | "bag" | null;
+    /** Price of one unit; goes with price_per. 0.01 to 2000 $. */
     price_usd?: number | null;
     /** The label that says sealed combustion was seen. */
     sealed_label_seen?: boolean | null;

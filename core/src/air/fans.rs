@@ -1,10 +1,9 @@
 //! Leaks and fans together.
 
-use crate::math;
+use crate::physics::joined_flows::{Joining, joined};
 use crate::sources::air::{HANDBOOK_2021_CH16_FANS, HANDBOOK_2021_CH17_FANS};
 use crate::sources::{Confidence, Figure};
 use uom::si::f64::VolumeRate;
-use uom::si::volume_rate::cubic_meter_per_second;
 
 /// Fans that move air across the envelope.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -58,11 +57,8 @@ pub struct Fans {
 /// ```
 #[must_use]
 pub fn with_fans(leaks: VolumeRate, fans: Fans) -> Figure<VolumeRate> {
-    let si = |q: VolumeRate| q.get::<cubic_meter_per_second>();
-    let (qi, qu) = (si(leaks), si(fans.unbalanced));
-    let made = |q: f64| fans.balanced + VolumeRate::new::<cubic_meter_per_second>(q);
-    let by_pressures = made(math::sqrt(qu * qu + qi * qi));
-    let by_halves = made(qu.max(qi + 0.5 * qu));
+    let by = |rule| fans.balanced + joined(leaks, fans.unbalanced, rule);
+    let (by_pressures, by_halves) = (by(Joining::Squares), by(Joining::HalfFan));
     let sources = &[&HANDBOOK_2021_CH16_FANS, &HANDBOOK_2021_CH17_FANS];
     Figure::exact(by_pressures, Confidence::Seen, sources).between(by_pressures, by_halves)
 }

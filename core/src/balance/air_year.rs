@@ -42,7 +42,8 @@ impl Asked {
 fn has_flue(home: &Home) -> bool {
     let heater = &home.water_heater;
     let indoors = matches!(heater.place, Some(HeaterPlace::Room | HeaterPlace::ClosetInnerDoor));
-    home.heating.fuel == Some(Fuel::Wood) || (indoors && heater.kind == Some(HeaterKind::DraftHood))
+    home.heating.fuel.is_some_and(Fuel::in_a_stove)
+        || (indoors && heater.kind == Some(HeaterKind::DraftHood))
 }
 
 /// The year of one square metre of leakage area.

@@ -19,6 +19,7 @@ fn usual_efficiency(fuel: Fuel) -> Ratio {
         Fuel::NaturalGas | Fuel::Propane => 0.78,
         Fuel::FuelOil | Fuel::Kerosene => 0.76,
         Fuel::Wood => 0.65,
+        Fuel::Pellets => 0.78,
     })
 }
 
@@ -34,6 +35,9 @@ pub fn heat_content(fuel: Fuel, per: PriceUnit) -> Option<Energy> {
         (Fuel::Propane, PriceUnit::Gallon) => Energy::new::<btu>(91_452.0),
         (Fuel::FuelOil, PriceUnit::Gallon) => Energy::new::<btu>(138_500.0),
         (Fuel::Kerosene, PriceUnit::Gallon) => Energy::new::<btu>(135_000.0),
+        (Fuel::Wood, PriceUnit::Cord) => Energy::new::<btu>(20_000_000.0),
+        // A fiftieth of a ton of 2,000 lb.
+        (Fuel::Pellets, PriceUnit::Bag) => Energy::new::<btu>(16_500_000.0 / 50.0),
         _ => return None,
     })
 }

@@ -40,7 +40,7 @@ pub const INDOORS: Bounds =
 
 /// Price of one unit of any fuel.
 pub const PRICE: Bounds =
-    Bounds::new("price", "$", (0.01, 40.0), "from subsidised electricity to the dearest gallon");
+    Bounds::new("price", "$", (0.01, 2000.0), "from subsidised electricity to a dear cord of wood");
 
 /// Price of a kilowatt-hour.
 pub const PRICE_KWH: Bounds =
@@ -57,6 +57,14 @@ pub const PRICE_CCF: Bounds =
 /// Price of a gallon.
 pub const PRICE_GALLON: Bounds =
     Bounds::new("price", "$/gal", (0.3, 40.0), "a price of a tank or of a pound is a slip");
+
+/// Price of a cord of wood.
+pub const PRICE_CORD: Bounds =
+    Bounds::new("price", "$/cord", (20.0, 2000.0), "a price of a bundle is a slip");
+
+/// Price of a bag of pellets.
+pub const PRICE_BAG: Bounds =
+    Bounds::new("price", "$/bag", (1.0, 50.0), "a price of a ton is a slip");
 
 /// Time since the filter was put in.
 pub const FILTER_IN_USE: Bounds = Bounds::new(
@@ -199,6 +207,8 @@ pub const ALL: &[&Bounds] = &[
     &PRICE_THERM,
     &PRICE_CCF,
     &PRICE_GALLON,
+    &PRICE_CORD,
+    &PRICE_BAG,
     &FILTER_IN_USE,
     &TAP,
     &MARKS,

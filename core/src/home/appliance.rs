@@ -18,8 +18,10 @@ pub enum Fuel {
     FuelOil,
     /// Kerosene.
     Kerosene,
-    /// Wood or pellets: no meter.
+    /// Split wood.
     Wood,
+    /// Pellets of pressed wood.
+    Pellets,
 }
 
 impl Fuel {
@@ -27,6 +29,24 @@ impl Fuel {
     #[must_use]
     pub fn burns(self) -> bool {
         !matches!(self, Self::Electricity | Self::HeatPump)
+    }
+
+    /// Whether a stove in a room burns it, with a flue of its own.
+    #[must_use]
+    pub fn in_a_stove(self) -> bool {
+        matches!(self, Self::Wood | Self::Pellets)
+    }
+
+    /// The units that it is sold by, on a meter or a slip.
+    #[must_use]
+    pub fn sold_by(self) -> &'static [PriceUnit] {
+        match self {
+            Self::Electricity | Self::HeatPump => &[PriceUnit::KilowattHour],
+            Self::NaturalGas => &[PriceUnit::Therm, PriceUnit::Ccf],
+            Self::Propane | Self::FuelOil | Self::Kerosene => &[PriceUnit::Gallon],
+            Self::Wood => &[PriceUnit::Cord],
+            Self::Pellets => &[PriceUnit::Bag],
+        }
     }
 }
 
@@ -41,6 +61,10 @@ pub enum PriceUnit {
     Ccf,
     /// Gallon.
     Gallon,
+    /// Stack of wood, 4 by 4 by 8 feet.
+    Cord,
+    /// Bag of pellets, 40 pounds.
+    Bag,
 }
 
 /// What a fuel costs, by the unit on the bill.

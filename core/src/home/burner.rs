@@ -25,7 +25,7 @@ impl Home {
         self.burner_may_need_air()
             || self.something_burns().is_none()
             || self.flame_seen()
-            || self.heating.fuel == Some(Fuel::Wood)
+            || self.heating.fuel.is_some_and(Fuel::in_a_stove)
     }
 
     /// Whether an open burner takes its air from the rooms, and no technician looked at it: the

@@ -76,8 +76,16 @@ spoken! {
         "fuel_oil" = FuelOil,
         "kerosene" = Kerosene,
         "wood" = Wood,
+        "pellets" = Pellets,
     }
-    PriceUnit { "kwh" = KilowattHour, "therm" = Therm, "ccf" = Ccf, "gal" = Gallon }
+    PriceUnit {
+        "kwh" = KilowattHour,
+        "therm" = Therm,
+        "ccf" = Ccf,
+        "gal" = Gallon,
+        "cord" = Cord,
+        "bag" = Bag,
+    }
     FilterLook { "bright" = Bright, "grey" = Grey, "dim" = Dim, "blocked" = Blocked }
     HeaterKind {
         "electric" = Electric,

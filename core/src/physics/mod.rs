@@ -3,6 +3,7 @@
 pub mod conduction;
 pub mod film;
 pub mod gap;
+pub mod joined_flows;
 pub mod moist_air;
 pub mod openings;
 pub mod pipe;

@@ -13,7 +13,9 @@ type Question = (&'static str, fn(&Home, &Lines) -> bool);
 const QUESTIONS: &[Question] = &[
     ("co_alarm", |h, _| h.first_look.co_alarm.is_none() && h.something_burns() != Some(false)),
     ("smoke_alarm", |h, _| h.first_look.smoke_alarm.is_none()),
-    ("stove", |h, _| h.heating.fuel == Some(Fuel::Wood) && h.heating.stove_clear.is_none()),
+    ("stove", |h, _| {
+        h.heating.fuel.is_some_and(Fuel::in_a_stove) && h.heating.stove_clear.is_none()
+    }),
     ("tap_asked_back", cool_tap),
     ("tap", |h, _| h.water_heater.tap.is_none()),
     ("people", |h, _| h.water_heater.tap.is_some() && h.people.burn_faster().is_none()),
@@ -63,7 +65,7 @@ fn has_closet_gap(home: &Home) -> bool {
 /// Whether the heat of the gaps can be told in dollars.
 fn price_known(home: &Home) -> bool {
     let electric = home.heating.fuel.is_some_and(|fuel| !fuel.burns());
-    let unmetered = home.heating.fuel == Some(Fuel::Wood);
+    let unmetered = home.heating.fuel.is_some_and(Fuel::in_a_stove);
     unmetered
         || home.heating.fuel.is_some() && home.heating.price.is_some()
         || electric && home.electricity_price.is_some()

@@ -41,7 +41,7 @@ fn of_the_home(home: &Home) -> Vec<Warning> {
     let cable = home.cable.as_ref().is_some_and(|cable| cable.present);
     let dangerous =
         home.cable.as_ref().is_some_and(|c| [c.signs.damaged, c.signs.wet].contains(&Some(true)));
-    let wood = home.heating.fuel == Some(Fuel::Wood);
+    let wood = home.heating.fuel.is_some_and(Fuel::in_a_stove);
     let alarm_known = home.first_look.co_alarm == Some(Alarm::Working);
     [
         (home.people.oxygen == Some(true), Warning::OXYGEN),

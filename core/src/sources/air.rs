@@ -214,3 +214,12 @@ pub const BAG_TEST: Source = Source {
     place: "three times of filling, three of emptying",
     obtained: Obtained::Quoted,
 };
+
+/// Leaks and a fan together, by several hands.
+pub const JOINED_FLOWS: Source = Source {
+    key: "joined-flows",
+    cite: "L. Palmiter, T. Bond, 1991, for half the fan; ASHRAE Standard 62.2 from 2016 on, for the \
+           sub-additive rule",
+    place: "superposition of natural infiltration and unbalanced fans",
+    obtained: Obtained::FromMemory,
+};

@@ -85,6 +85,7 @@ fn efficiency(fuel: Fuel, draw: Draw) -> Ratio {
         Fuel::NaturalGas | Fuel::Propane => draw.ratio(0.92, 0.78, 0.70),
         Fuel::FuelOil | Fuel::Kerosene => draw.ratio(0.84, 0.76, 0.68),
         Fuel::Wood => draw.ratio(0.75, 0.65, 0.50),
+        Fuel::Pellets => draw.ratio(0.80, 0.78, 0.70),
     }
 }
 

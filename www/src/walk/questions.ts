@@ -39,14 +39,16 @@ export interface Station {
 }
 
 const ALARM = ["working", "missing", "expired", "chirping", "sounding"];
-const METERED = ["natural_gas", "propane", "fuel_oil", "kerosene"];
+const SOLD = ["natural_gas", "propane", "fuel_oil", "kerosene", "wood", "pellets"];
 const QUICK_WIDTHS = ["1/16", "1/8", "1/4", "3/8", "1/2", "3/4"];
 
 /** Fuels that are sold by one unit only, so that nobody needs to be asked for it. */
-export const SOLD_BY: Record<string, "gal"> = {
+export const SOLD_BY: Record<string, "gal" | "cord" | "bag"> = {
   propane: "gal",
   fuel_oil: "gal",
   kerosene: "gal",
+  wood: "cord",
+  pellets: "bag",
 };
 
 const yesNo = (path: string): Question => ({ path, input: { kind: "yes_no" } });
@@ -69,7 +71,7 @@ const number = (path: string, whole = true): Question => ({
 const onlyWhen = (asked: (given: Given) => boolean, ...questions: Question[]): Question[] =>
   questions.map((question) => ({ ...question, asked }));
 
-const burnsMeteredFuel = (given: Given) => METERED.includes(given("heating.fuel"));
+const buysFuel = (given: Given) => SOLD.includes(given("heating.fuel"));
 const burnsGas = (given: Given) => given("heating.fuel") === "natural_gas";
 const heaterInCloset = (given: Given) => given("water_heater.place").startsWith("closet_");
 const hasCable = (given: Given) => given("heat_cable.present") === "true";
@@ -146,7 +148,7 @@ const INSIDE: Station = {
       questions: [
         measure("home.setpoint_f", "f"),
         measure("home.indoors_f", "f"),
-        choiceOfMany("heating.fuel", "fuel", ["electricity", "heat_pump", ...METERED, "wood"]),
+        choiceOfMany("heating.fuel", "fuel", ["electricity", "heat_pump", ...SOLD]),
         yesNo("heating.soot"),
         yesNo("heating.stove_clear"),
         yesNo("heating.sealed_label_seen"),
@@ -279,7 +281,7 @@ const SIT_DOWN: Station = {
       key: "prices",
       questions: [
         measure("electricity_usd_per_kwh", "usd"),
-        ...onlyWhen(burnsMeteredFuel, measure("heating.price_usd", "usd")),
+        ...onlyWhen(buysFuel, measure("heating.price_usd", "usd")),
         ...onlyWhen(burnsGas, choice("heating.price_per", "price_per", ["therm", "ccf"])),
       ],
     },

@@ -46,7 +46,7 @@ fn price(heating: &Tree) -> Vec<FieldError> {
     let fuel = heating.get("fuel").text().and_then(Fuel::of_word);
     let mut problems = one_without_other(heating, "heating", ("price_usd", "price_per"));
     if let (Some(fuel), Some(per)) = (fuel, per)
-        && !sold_by(fuel).contains(&per)
+        && !fuel.sold_by().contains(&per)
     {
         problems.push(contradicts("heating.price_per", "heating.fuel"));
     }
@@ -60,22 +60,14 @@ fn price(heating: &Tree) -> Vec<FieldError> {
     problems
 }
 
-/// The units that a fuel is sold by on a meter or a delivery slip; none for wood.
-fn sold_by(fuel: Fuel) -> &'static [PriceUnit] {
-    match fuel {
-        Fuel::Electricity | Fuel::HeatPump => &[PriceUnit::KilowattHour],
-        Fuel::NaturalGas => &[PriceUnit::Therm, PriceUnit::Ccf],
-        Fuel::Propane | Fuel::FuelOil | Fuel::Kerosene => &[PriceUnit::Gallon],
-        Fuel::Wood => &[],
-    }
-}
-
 fn price_bounds(per: PriceUnit) -> &'static Bounds {
     match per {
         PriceUnit::KilowattHour => &walk::PRICE_KWH,
         PriceUnit::Therm => &walk::PRICE_THERM,
         PriceUnit::Ccf => &walk::PRICE_CCF,
         PriceUnit::Gallon => &walk::PRICE_GALLON,
+        PriceUnit::Cord => &walk::PRICE_CORD,
+        PriceUnit::Bag => &walk::PRICE_BAG,
     }
 }
 
