@@ -37,6 +37,7 @@ pub use file::{BadWeather, Column, Repair, WeatherFile};
 pub use reader::BadAtlas;
 pub use sequence::Sequence;
 pub use station::{DegreeDays, FreezeDates, FrostBasis, Normals, Station, TemperatureBasis};
+pub(crate) use sun::SunPath;
 pub use sun::{Shore, sun_above_air, sun_on_ground};
 pub use year::{Hour, Year};
 pub use zone::{Moisture, Zone};

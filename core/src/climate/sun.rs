@@ -11,6 +11,30 @@ use uom::si::{angle::radian, temperature_interval::kelvin};
 const SOLAR_CONSTANT: f64 = 0.0820;
 const MINUTES: f64 = 24.0 * 60.0;
 
+/// The sun's way over a day: the sine of its height is `rising + upright · cos ω`.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct SunPath {
+    pub rising: f64,
+    pub upright: f64,
+    /// Hour angle of sunset, rad.
+    pub sunset: f64,
+}
+
+impl SunPath {
+    pub(crate) fn of(latitude: Angle, day: u16) -> Self {
+        let latitude = latitude.get::<radian>();
+        let declination = 0.409 * sin(turn(day) - 1.39);
+        let (rising, upright) =
+            (sin(latitude) * sin(declination), cos(latitude) * cos(declination));
+        Self { rising, upright, sunset: acos((-rising / upright).clamp(-1.0, 1.0)) }
+    }
+}
+
+/// A day as an angle of the year.
+fn turn(day: u16) -> f64 {
+    2.0 * PI * f64::from(day) / 365.0
+}
+
 /// Where a place lies; the sea narrows the swing of the day without a cloud.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Shore {
@@ -35,7 +59,7 @@ pub enum Shore {
 /// | `G` | solar constant, 0.0820 | MJ/(m²·min) | `SOLAR_CONSTANT` |
 /// | `J` | day of the year, 1 to 365 | – | `day` |
 /// | `φ`, `δ` | latitude, declination of the sun | rad | `latitude`, `declination` |
-/// | `ω` | hour angle of sunset: 0 in polar night, π in polar day | rad | `sunset` |
+/// | `ω` | hour angle of sunset: 0 in polar night, π in polar day | rad | `SunPath::sunset` |
 /// | `d` | how near the sun is | – | `near` |
 ///
 /// # Source
@@ -57,12 +81,8 @@ pub enum Shore {
 /// ```
 #[must_use]
 pub fn sun_above_air(latitude: Angle, day: u16) -> RadiantExposure {
-    let turn = 2.0 * PI * f64::from(day) / 365.0;
-    let near = 1.0 + 0.033 * cos(turn);
-    let declination = 0.409 * sin(turn - 1.39);
-    let latitude = latitude.get::<radian>();
-    let (rising, upright) = (sin(latitude) * sin(declination), cos(latitude) * cos(declination));
-    let sunset = acos((-rising / upright).clamp(-1.0, 1.0));
+    let near = 1.0 + 0.033 * cos(turn(day));
+    let SunPath { rising, upright, sunset } = SunPath::of(latitude, day);
     let path = sunset * rising + upright * sin(sunset);
     let megajoules = MINUTES / PI * SOLAR_CONSTANT * near * path;
     RadiantExposure::new::<joule_per_square_meter>(megajoules * 1e6)

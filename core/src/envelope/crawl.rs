@@ -90,16 +90,29 @@ pub struct Temperatures {
 /// ```
 #[must_use]
 pub fn crawl_temperature(space: &CrawlSpace, between: Temperatures) -> ThermodynamicTemperature {
-    let conducts = |way: ThermalConductance| way.get::<watt_per_kelvin>();
     let air = carried(space.air, Air::of_a_room().density(), heat_capacity(), kelvins(1.0));
-    let out = conducts(space.skirting) + air.get::<watt>();
-    let (floor, ground) = (conducts(space.floor), conducts(space.ground));
+    let out = space.skirting + air / kelvins(1.0);
+    settled(Ways { floor: space.floor, ground: space.ground, out }, between, space.ducts)
+}
+
+/// What the air below a home exchanges heat through.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Ways {
+    pub floor: ThermalConductance,
+    pub ground: ThermalConductance,
+    pub out: ThermalConductance,
+}
+
+/// Where the air below settles; at outdoors where nothing leads anywhere.
+pub(super) fn settled(ways: Ways, between: Temperatures, ducts: Power) -> ThermodynamicTemperature {
+    let [floor, ground, out] =
+        [ways.floor, ways.ground, ways.out].map(|way| way.get::<watt_per_kelvin>());
     let all = floor + ground + out;
     if all <= 0.0 {
         return between.outdoor;
     }
     let gains = floor * in_celsius(between.indoor) + ground * in_celsius(between.ground);
-    let gains = gains + out * in_celsius(between.outdoor) + space.ducts.get::<watt>();
+    let gains = gains + out * in_celsius(between.outdoor) + ducts.get::<watt>();
     celsius(gains / all)
 }
 

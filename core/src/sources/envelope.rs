@@ -81,3 +81,77 @@ pub const SUN_THROUGH_GLASS: Source = Source {
             (0.65 to 0.80)",
     obtained: Obtained::FromMemory,
 };
+
+/// The skirting of a home, its vents, and the ground it encloses.
+pub const SKIRTING: Source = Source {
+    key: "skirting-and-ground",
+    cite: "A space of 3 ft below a manufactured home, judgement",
+    place: "skirting 0.9 Btu/(h·ft²·°F), with R-10 behind it 0.09; closed it lets through one air \
+            change an hour, insulated half of one; ground 0.10 (0.08 to 0.12); where nobody \
+            measured what is missing, 15 % of its length (5 to 40), where nobody looked 2 % (0 to 15)",
+    obtained: Obtained::CommonPractice,
+};
+
+/// Open area of vents in a skirting.
+pub const SKIRTING_VENTS: Source = Source {
+    key: "hud-2007-skirting-vents",
+    cite: "24 CFR 3285.505: Model manufactured home installation standards, crawlspace ventilation",
+    place: "one square foot for each 150 ft² of floor; local rules differ from half to one and a \
+            half times as much",
+    obtained: Obtained::Quoted,
+};
+
+/// Wind near the ground against that at a station.
+pub const WIND_NEAR_GROUND: Source = Source {
+    key: "handbook-wind-profile",
+    cite: "ASHRAE Handbook, Fundamentals, chapter 24: wind at a height against an airport's at 10 m",
+    place: "1 m up: 0.72 on open ground, 0.43 among homes (exponents 0.14 and 0.22, layers of 270 \
+            and 370 m)",
+    obtained: Obtained::FromMemory,
+};
+
+/// Temperature of soil at a depth over the year.
+pub const SOIL_OVER_THE_YEAR: Source = Source {
+    key: "kusuda-achenbach-1965",
+    cite: "Kusuda and Achenbach, 1965: Earth temperature and thermal diffusivity at selected \
+           stations in the United States, ASHRAE Transactions 71",
+    place: "the swing of the year shrinks and comes later with depth; soil of 0.05 m²/day (common \
+            practice)",
+    obtained: Obtained::FromMemory,
+};
+
+/// Heat that people and their appliances give off.
+pub const INTERNAL_GAINS: Source = Source {
+    key: "iecc-r405-internal-gains",
+    cite: "International Energy Conservation Code, section R405: internal gains of the reference \
+           home",
+    place: "17 900 + 23.8 · floor in ft² + 4 104 · bedrooms, Btu a day; homes differ by a third \
+            either way (judgement)",
+    obtained: Obtained::FromMemory,
+};
+
+/// How much of the day's sun comes from the whole sky.
+pub const DIFFUSE_SHARE: Source = Source {
+    key: "page-1961-diffuse",
+    cite: "Page, 1961: The estimation of monthly mean values of daily total short-wave radiation \
+           on vertical and inclined surfaces from sunshine records",
+    place: "diffuse share 1 − 1.13 of the clearness; a sky alike all over, ground that reflects 0.2",
+    obtained: Obtained::FromMemory,
+};
+
+/// What neighbours, awnings, insect screens and curtains leave of the sun on a window.
+pub const SHADE: Source = Source {
+    key: "trade-window-shade",
+    cite: "Shade on the windows of manufactured homes in winter",
+    place: "0.7 gets through (0.5 to 0.9)",
+    obtained: Obtained::CommonPractice,
+};
+
+/// How much of sun and other gains spares heating.
+pub const ISO_13790: Source = Source {
+    key: "iso-13790-2008",
+    cite: "ISO 13790:2008: Energy performance of buildings, energy use for space heating and cooling",
+    place: "clause 12.2: gain utilisation of the monthly method, a = 1 + τ ÷ 15 h; very light \
+            building 80 kJ/(K·m²) of floor",
+    obtained: Obtained::FromMemory,
+};
