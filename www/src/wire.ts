@@ -531,10 +531,16 @@ export interface Request {
   home?: {
     /** Rooms meant for sleeping. 0 to 12. */
     bedrooms_count?: number | null;
+    /** Board or fabric that holds the floor's insulation. */
+    belly?: "sound" | "torn" | "missing" | null;
+    /** Area of its holes together. 1 to 350000 in². */
+    belly_hole_in2?: number | null;
     /** How it is cooled. */
     cooling?: "none" | "evaporative" | "air_conditioner" | null;
     /** What lies on the ground below it. */
     ground_below?: "bare" | "covered" | null;
+    /** Bales of hay or straw stand against the skirting. */
+    hay_bales?: boolean | null;
     /** What the thermometer indoors shows today. -20 to 120 °F. */
     indoors_f?: number | null;
     /** Length without the hitch. 10 to 100 ft. */
@@ -545,8 +551,14 @@ export interface Request {
     setpoint_f?: number | null;
     /** What breaks the wind, from open to close. */
     shelter?: "open_ground" | "lone_home" | "homes_across_road" | "neighbours_apart" | "neighbours_close" | null;
+    /** Boards of insulation stand behind the skirting. */
+    skirting_insulated?: boolean | null;
     /** Skirting is missing: wind blows under the home. */
     skirting_open?: boolean | null;
+    /** Length of it that is missing; 0 is none. 0 to 320 ft. */
+    skirting_open_ft?: number | null;
+    /** The vents in the skirting. */
+    skirting_vents?: "open" | "blocked" | "none" | null;
     /** Who owns home and lot. */
     tenure?: "owns_home_and_lot" | "owns_home_rents_lot" | "rents_home" | null;
     /** Windows wet inside on cold mornings. */
@@ -632,6 +644,23 @@ export interface Request {
     /** Water in the tank, as its label says. 2 to 120 gal. */
     volume_gal?: number | null;
   } | null;
+  /** All windows; absent is what such homes have. */
+  windows?: ({
+    /** How many are like it; 1 where absent. 1 to 40. */
+    count?: number | null;
+    /** The way out of a sleeping room. */
+    escape?: boolean | null;
+    /** A film is stretched over it inside. */
+    film?: boolean | null;
+    /** Its panes. */
+    glazing?: "single" | "single_storm" | "double" | null;
+    /** Up and down; goes with width_in. 6 to 120 in. */
+    height_in?: number | null;
+    /** What the person calls it. */
+    label?: string | null;
+    /** Across; goes with height_in. 6 to 120 in. */
+    width_in?: number | null;
+  })[] | null;
 }
 
 /** What a figure rests on. */

@@ -6,7 +6,7 @@ use crate::air::components::component;
 use crate::bounds::{Bounds, walk};
 use crate::error::{FieldError, Reason};
 use crate::home::Spoken;
-use crate::home::{Building, Fuel, GapPlace, PriceUnit, WidthClass};
+use crate::home::{Belly, Building, Fuel, GapPlace, PriceUnit, WidthClass};
 use crate::wire::check::date;
 use crate::wire::tree::Tree;
 
@@ -19,6 +19,9 @@ pub(super) fn contradictions(request: &Tree) -> Vec<FieldError> {
     problems.extend(cable(request.get("heat_cable")));
     problems.extend(request.get("gaps").entries().iter().enumerate().flat_map(gap));
     problems.extend(leak_test(request.get("leak_test")));
+    problems.extend(skirting(request.get("home")));
+    problems.extend(belly(request.get("home")));
+    problems.extend(request.get("windows").entries().iter().enumerate().flat_map(window));
     problems
 }
 
@@ -117,6 +120,24 @@ fn gap((row, gap): (usize, &Tree)) -> Vec<FieldError> {
     let only_error = seen("width_error_in") && !seen("width_in");
     problems.extend((unread || only_error).then(|| missing("width_in")));
     problems
+}
+
+/// Skirting is missing or it is not.
+fn skirting(home: &Tree) -> Option<FieldError> {
+    let (open, feet) = (home.get("skirting_open").flag()?, home.get("skirting_open_ft").number()?);
+    let differ = open != (feet > 0.0) && walk::SKIRTING_GAP.allow(feet);
+    differ.then(|| contradicts("home.skirting_open_ft", "home.skirting_open"))
+}
+
+/// Only a torn belly has holes to measure.
+fn belly(home: &Tree) -> Option<FieldError> {
+    let belly = Belly::of_word(home.get("belly").text()?)?;
+    let measured = home.get("belly_hole_in2").number().is_some();
+    (belly != Belly::Torn && measured).then(|| contradicts("home.belly_hole_in2", "home.belly"))
+}
+
+fn window((row, window): (usize, &Tree)) -> Vec<FieldError> {
+    one_without_other(window, &format!("windows[{row}]"), ("width_in", "height_in"))
 }
 
 /// A test has one result.

@@ -3,9 +3,9 @@
 use crate::bounds::walk;
 use crate::home::Spoken;
 use crate::home::{
-    AirOpenings, Alarm, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace, GroundBelow,
-    HeaterKind, HeaterPlace, LeadsTo, PriceUnit, Relief, Sections, Shelter, Tenure, WetWindows,
-    WidthClass, WindowKind,
+    AirOpenings, Alarm, Belly, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace,
+    GroundBelow, HeaterKind, HeaterPlace, LeadsTo, Panes, PriceUnit, Relief, Sections, Shelter,
+    SkirtingVents, Tenure, WetWindows, WidthClass, WindowKind,
 };
 use crate::wire::shape::{Field, Shape};
 
@@ -13,6 +13,8 @@ use Shape::{Date, Flag, List, Map, Number, Text, Whole, Word, Zip};
 
 /// More gaps than a person measures in a day.
 const MOST_GAPS: usize = 200;
+/// More kinds of window than a home has.
+const MOST_WINDOWS: usize = 60;
 /// More turns than a dial has marks.
 const MOST_TURNS: usize = 30;
 /// A name that fits one line on a small screen, twice over.
@@ -39,6 +41,11 @@ pub const REQUEST: Shape = Map(&[
         List { of: &Map(GAP), max: MOST_GAPS, each: "gap" },
         "Gaps measured with a tape.",
     ),
+    Field::seen(
+        "windows",
+        List { of: &Map(WINDOW), max: MOST_WINDOWS, each: "window" },
+        "All windows; absent is what such homes have.",
+    ),
     Field::seen("leak_test", Map(LEAK_TEST), "What a blower in the door found."),
     Field::seen("heat_cable", Map(HEAT_CABLE), "The heat cable on the water pipe."),
 ]);
@@ -56,6 +63,16 @@ const HOME: &[Field] = &[
     Field::seen("cooling", Word(Cooling::WORDS), "How it is cooled."),
     Field::seen("ground_below", Word(GroundBelow::WORDS), "What lies on the ground below it."),
     Field::seen("skirting_open", Flag, "Skirting is missing: wind blows under the home."),
+    Field::seen(
+        "skirting_open_ft",
+        Number(&walk::SKIRTING_GAP),
+        "Length of it that is missing; 0 is none.",
+    ),
+    Field::seen("skirting_insulated", Flag, "Boards of insulation stand behind the skirting."),
+    Field::seen("skirting_vents", Word(SkirtingVents::WORDS), "The vents in the skirting."),
+    Field::seen("hay_bales", Flag, "Bales of hay or straw stand against the skirting."),
+    Field::seen("belly", Word(Belly::WORDS), "Board or fabric that holds the floor's insulation."),
+    Field::seen("belly_hole_in2", Number(&walk::BELLY_HOLE), "Area of its holes together."),
     Field::seen("wet_windows", Word(WetWindows::WORDS), "Windows wet inside on cold mornings."),
     Field::seen("tenure", Word(Tenure::WORDS), "Who owns home and lot."),
 ];
@@ -160,6 +177,17 @@ const GAP: &[Field] = &[
     Field::seen("depth_in", Number(&walk::GAP_DEPTH), "The way the air travels through it."),
     Field::seen("bends_count", Whole(&walk::BENDS), "Corners on that way."),
     Field::seen("leads_to", Word(LeadsTo::WORDS), "What lies behind it."),
+];
+
+const WINDOW: &[Field] = &[
+    Field::seen("label", Text { max: MOST_LABEL }, "What the person calls it.")
+        .called("window_label"),
+    Field::seen("count", Whole(&walk::WINDOW_COUNT), "How many are like it; 1 where absent."),
+    Field::seen("width_in", Number(&walk::WINDOW_SIDE), "Across; goes with height_in."),
+    Field::seen("height_in", Number(&walk::WINDOW_SIDE), "Up and down; goes with width_in."),
+    Field::seen("glazing", Word(Panes::WORDS), "Its panes."),
+    Field::seen("film", Flag, "A film is stretched over it inside.").called("window_film"),
+    Field::seen("escape", Flag, "The way out of a sleeping room.").called("window_escape"),
 ];
 
 const LEAK_TEST: &[Field] = &[
