@@ -1,4 +1,7 @@
-//! The space below a home.
+//! The shell of a home, the space below it, and what sun and people give.
+
+mod shell;
+mod year;
 
 use crate::harness::Table;
 use uom::si::f64::{Power, ThermalConductance, VolumeRate};

@@ -22,6 +22,14 @@ fn gaps_conduct_as_the_standard_says() {
 }
 
 #[test]
+fn gaps_conduct_nearly_as_another_standard_says() {
+    Table::read("windows/iso-15099__gaps").compare(|row| {
+        let h = gap_conductance(millimetres(row.number("gap_mm")), kelvins(15.0));
+        vec![("conductance_w_m2_k", h.get::<watt_per_square_meter_kelvin>())]
+    });
+}
+
+#[test]
 fn windows_lose_what_the_standard_says() {
     Table::read("windows/en-673__windows").compare(|row| {
         let gap = |column| row.has(column).then(|| millimetres(row.number(column)));

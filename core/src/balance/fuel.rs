@@ -16,10 +16,9 @@ fn usual_efficiency(fuel: Fuel) -> Ratio {
     Ratio::new::<ratio>(match fuel {
         Fuel::Electricity => 1.0,
         Fuel::HeatPump => 2.2,
-        Fuel::NaturalGas | Fuel::Propane => 0.78,
+        Fuel::NaturalGas | Fuel::Propane | Fuel::Pellets => 0.78,
         Fuel::FuelOil | Fuel::Kerosene => 0.76,
         Fuel::Wood => 0.65,
-        Fuel::Pellets => 0.78,
     })
 }
 

@@ -193,6 +193,26 @@ pub const PIPE_OUTSIDE: Bounds =
 pub const INSULATION: Bounds =
     Bounds::new("insulation", "in", (0.0, 6.0), "zero is bare; thicker fits below no home");
 
+/// Length of skirting that is missing.
+pub const SKIRTING_GAP: Bounds =
+    Bounds::new("skirting_gap", "ft", (0.0, 320.0), "nothing, to all round the largest home");
+
+/// Area of the holes in a belly.
+pub const BELLY_HOLE: Bounds = Bounds::new(
+    "belly_hole",
+    "in²",
+    (1.0, 350_000.0),
+    "from a finger's hole to all of the largest floor",
+);
+
+/// Windows like one another.
+pub const WINDOW_COUNT: Bounds =
+    Bounds::new("window_count", "", (1.0, 40.0), "more than a home of three sections has");
+
+/// Width or height of a window.
+pub const WINDOW_SIDE: Bounds =
+    Bounds::new("window_side", "in", (6.0, 120.0), "from a peephole to a wall of glass");
+
 /// All of them, for tests of the words and of the table itself.
 pub const ALL: &[&Bounds] = &[
     &TODAY_YEAR,
@@ -231,24 +251,8 @@ pub const ALL: &[&Bounds] = &[
     &DAY,
     &PIPE_OUTSIDE,
     &INSULATION,
+    &SKIRTING_GAP,
+    &BELLY_HOLE,
+    &WINDOW_COUNT,
+    &WINDOW_SIDE,
 ];
-
-/// Length of skirting that is missing.
-pub const SKIRTING_GAP: Bounds =
-    Bounds::new("skirting_gap", "ft", (0.0, 320.0), "nothing, to all round the largest home");
-
-/// Area of the holes in a belly.
-pub const BELLY_HOLE: Bounds = Bounds::new(
-    "belly_hole",
-    "in²",
-    (1.0, 350_000.0),
-    "from a finger's hole to all of the largest floor",
-);
-
-/// Windows like one another.
-pub const WINDOW_COUNT: Bounds =
-    Bounds::new("window_count", "", (1.0, 40.0), "more than a home of three sections has");
-
-/// Width or height of a window.
-pub const WINDOW_SIDE: Bounds =
-    Bounds::new("window_side", "in", (6.0, 120.0), "from a peephole to a wall of glass");

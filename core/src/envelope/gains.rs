@@ -90,7 +90,19 @@ pub fn internal_gains(building: &crate::home::Building) -> Power {
 /// walls and roof.
 ///
 /// # Examples
-/// See `tests/envelope`.
+/// ```
+/// # #[cfg(feature = "atlas")] {
+/// use winterseam::climate::{Atlas, Shore};
+/// use winterseam::envelope::solar_gains;
+/// use winterseam::wire::{Tree, home};
+///
+/// let walk = Tree::from_json(r#"{"today": "2026-11-25"}"#).unwrap();
+/// let home = home(&walk).unwrap();
+/// let station = Atlas::embedded().place("59801").expect("a ZIP area of the tables").station;
+/// let sun = solar_gains(&home, &station.normals, station.latitude, Shore::Inland);
+/// assert!(sun[6] > sun[11]);
+/// # }
+/// ```
 #[must_use]
 pub fn solar_gains(home: &Home, normals: &Normals, latitude: Angle, shore: Shore) -> [Power; 12] {
     let off = home.building.shell_off.map_or(0.0, |off| off.get::<ratio>());
