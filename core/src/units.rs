@@ -57,6 +57,16 @@ pub mod volume_rate {
     }
 }
 
+/// Pressure of fans and ducts.
+pub mod pressure {
+    unit! {
+        system: uom::si;
+        quantity: uom::si::pressure;
+
+        @inch_of_water: 249.088_91; "inH2O", "inch of water (4 °C)", "inches of water (4 °C)";
+    }
+}
+
 /// Heat of a cable for each foot of it.
 pub mod linear_power_density {
     unit! {

@@ -26,7 +26,8 @@ fn places() -> [(Place, Year); 3] {
 fn each(check: impl Fn(&Home, &Assessment, &dyn Fn(&Home) -> Assessment)) {
     let places = places();
     for seed in 0..HOMES {
-        let home = typed(&request(&mut Luck::new(seed), false));
+        let mut home = typed(&request(&mut Luck::new(seed), false));
+        home.heating.efficiency = Some(Ratio::new::<ratio>(0.8));
         let (place, year) = &places[usize::try_from(seed % 3).expect("small")];
         let weather = Weather { place, year };
         let again = |home: &Home| assess(home, &weather);
@@ -47,9 +48,12 @@ fn the_paths_add_up_to_the_whole() {
     each(|home, year, _| {
         let paths = year.uses.iter().filter(|one| is_heating(one.key));
         let bought: f64 = paths.map(|one| one.bought.get::<kilowatt_hour>()).sum();
-        let fuel = home.heating.fuel.map_or(1.0, |_| bought / need_kwh(year));
-        // One efficiency lies between need and what is bought, whatever the path.
-        assert!((bought - need_kwh(year) * fuel).abs() <= 1e-9 * bought.abs(), "{home:?}");
+        let ducts = year.ducts.as_ref();
+        let machine = ducts.map_or(1.0, |ducts| ducts.machine.get::<ratio>());
+        let lost = ducts.map_or(0.0, |ducts| ducts.lost.total().get::<kilowatt_hour>());
+        let efficiency = home.heating.efficiency.expect("set").get::<ratio>();
+        let whole = (need_kwh(year) + lost) / efficiency / machine;
+        assert!((bought - whole).abs() <= 1e-9 * whole, "{bought} of {whole}: {home:?}");
         let mut shares = year.uses.iter().filter(|one| is_heating(one.key));
         assert!(shares.all(|one| one.bought.get::<kilowatt_hour>().is_finite()), "{home:?}");
     });

@@ -19,7 +19,7 @@ use uom::si::velocity::meter_per_second;
 use winterseam::balance::{Assessment, UseKey, Weather, assess};
 use winterseam::climate::{Atlas, Normals, Place, Sequence, Year};
 use winterseam::home::{
-    Fuel, FuelPrice, Gap, GapPlace, Home, LeadsTo, LeakTest, PriceUnit, Shelter,
+    Fuel, FuelPrice, Gap, GapPlace, Home, LeadsTo, LeakTest, PriceUnit, Shelter, WarmAir,
 };
 use winterseam::money::Dollars;
 use winterseam::units::fahrenheit;
@@ -57,6 +57,7 @@ fn with_gap(fuel: Fuel, price: FuelPrice, efficiency: f64) -> Home {
     home.building.setpoint = Some(fahrenheit(68.0));
     home.building.shelter = Some(Shelter::HomesAcrossRoad);
     home.heating.fuel = Some(fuel);
+    home.heating.warm_air = Some(WarmAir::None);
     home.heating.price = Some(price);
     home.heating.efficiency = Some(Ratio::new::<ratio>(efficiency));
     home.gaps = vec![Gap {

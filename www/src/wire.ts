@@ -412,6 +412,44 @@ export interface Request {
     /** It, or another fan, runs hours a day for fresh air. */
     runs_steadily?: boolean | null;
   } | null;
+  /** Registers, furnace and ducts. */
+  ducts?: {
+    /** Dust lies thick on the blades of the blower. */
+    blower_dirty?: boolean | null;
+    /** The duct that joins two sections. */
+    crossover?: "sound" | "loose" | "fallen" | null;
+    /** Time until the farthest fills it. 0.5 to 600 s. */
+    far_bag_s?: number | null;
+    /** Air at the farthest register. 30 to 220 °F. */
+    far_f?: number | null;
+    /** Gaps in ducts and cabinet. */
+    gaps?: ({
+      /** What its air does with the fan on. */
+      air?: "blown_into_closet" | "blown_down" | "sucked_in" | null;
+      /** What the person calls it. */
+      label?: string | null;
+      /** Along the gap. 0.1 to 1200 in. */
+      length_in: number;
+      /** Where it is. */
+      place: "coil_cabinet" | "plenum" | "boot" | "crossover" | "end_cap" | "return_side";
+      /** The opening seen. 0.01 to 12 in. */
+      width_in: number;
+    })[] | null;
+    /** Time until the nearest register fills the bag. 0.5 to 600 s. */
+    near_bag_s?: number | null;
+    /** Those closed or covered. 0 to 60. */
+    registers_closed_count?: number | null;
+    /** Registers that blow warm air. 1 to 60. */
+    registers_count?: number | null;
+    /** Something stands in front of the return. */
+    return_blocked?: boolean | null;
+    /** Air at the return, after ten minutes. 30 to 220 °F. */
+    return_f?: number | null;
+    /** The furnace goes on and off within minutes. */
+    short_cycles?: boolean | null;
+    /** Air at the nearest register. 30 to 220 °F. */
+    supply_f?: number | null;
+  } | null;
   /** Price of electricity, as the bill says. 0.01 to 2 $/kWh. */
   electricity_usd_per_kwh?: number | null;
   /** What is looked for before anything is touched. */
@@ -516,6 +554,12 @@ export interface Request {
   heating?: {
     /** What it burns or draws. */
     fuel?: "electricity" | "heat_pump" | "natural_gas" | "propane" | "fuel_oil" | "kerosene" | "wood" | "pellets" | null;
+    /** Most; goes with label_rise_min_f. 5 to 150 °F. */
+    label_rise_max_f?: number | null;
+    /** Least rise of the air on its label. 5 to 150 °F. */
+    label_rise_min_f?: number | null;
+    /** Heat it gives, as its label says. 5000 to 250000 Btu/h. */
+    output_btu_h?: number | null;
     /** The unit on the bill; goes with price_usd. */
     price_per?: "kwh" | "therm" | "ccf" | "gal" | "cord" | "bag" | null;
     /** Price of one unit; goes with price_per. 0.01 to 2000 $. */
@@ -526,6 +570,8 @@ export interface Request {
     soot?: boolean | null;
     /** A wood stove stands clear, its chimney was looked at. */
     stove_clear?: boolean | null;
+    /** How much of the heat comes out of registers. */
+    warm_air?: "all" | "most" | "half" | "little" | "none" | null;
   } | null;
   /** The building and where it stands. */
   home?: {

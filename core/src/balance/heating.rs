@@ -1,6 +1,6 @@
 //! What the furnace has to give: what a home loses, less what sun and people give it.
 
-use super::{Months, Use, UseKey, fuel};
+use super::{DuctYear, Months, Use, UseKey, fuel};
 use crate::envelope::utilisation;
 use crate::home::Home;
 use uom::si::f64::{Energy, Ratio};
@@ -46,18 +46,22 @@ impl Heating {
     }
 
     /// What the furnace buys for each path: the need of a month falls on the paths as their losses
-    /// do, so that they add up to it.
-    pub(super) fn uses(&self, home: &Home) -> Vec<Use> {
+    /// do, so that they add up to it; then what ducts lose.
+    pub(super) fn uses(&self, home: &Home, ducts: Option<&DuctYear>) -> Vec<Use> {
         let lost = self.lost();
         let share = |month: usize| {
             let any = lost[month] > Energy::default();
             if any { self.need[month] / lost[month] } else { Ratio::default() }
         };
-        let used = |loss: &Loss| {
-            let heat = Months::each(|month| loss.heat[month] * share(month)).total();
+        let used = |key, heat: Months| {
+            let heat = heat.total();
+            let heat = ducts.map_or(heat, |ducts| heat / ducts.machine);
             let bought = fuel::bought(home, heat);
-            Use { key: loss.key, bought, cost: fuel::heating_cost(home, bought) }
+            Use { key, bought, cost: fuel::heating_cost(home, bought) }
         };
-        self.losses.iter().map(used).collect()
+        let path =
+            |loss: &Loss| used(loss.key, Months::each(|month| loss.heat[month] * share(month)));
+        let lost = ducts.map(|ducts| used(UseKey::Ducts, ducts.lost));
+        self.losses.iter().map(path).chain(lost).collect()
     }
 }

@@ -8,7 +8,7 @@ use crate::home::{Gap, HeatCable, Home};
 use crate::hot_water::HeaterSeen;
 use crate::properties::water::WATER_HEAT;
 use crate::sources::{
-    Confidence, Figure, Source, air, climate, envelope, freeze, trade, water_heater,
+    Confidence, Figure, Source, air, climate, ducts, envelope, freeze, trade, water_heater,
 };
 use uom::si::f64::ThermalConductance;
 
@@ -84,6 +84,7 @@ pub fn use_inputs(home: &Home, key: UseKey) -> Inputs {
         UseKey::Walls => shell_inputs(home, |seen| &seen.walls),
         UseKey::Roof => shell_inputs(home, |seen| &seen.roof),
         UseKey::Floor => floor_inputs(home),
+        UseKey::Ducts => duct_inputs(home),
         UseKey::Windows => shell_inputs(home, |seen| &seen.windows),
         UseKey::Doors => shell_inputs(home, |seen| &seen.doors),
         UseKey::Gap(index) => gap_inputs(home, |i, _| i == index),
@@ -178,6 +179,27 @@ fn floor_inputs(home: &Home) -> Inputs {
         fields: floor.fields.into_iter().chain(below.map(String::from)).collect(),
         confidence: floor.confidence,
         sources: [&floor.sources, BELOW_SOURCES].concat(),
+    }
+}
+
+/// What the figure of the ducts was made from.
+#[must_use]
+pub fn duct_inputs(home: &Home) -> Inputs {
+    let lost = crate::ducts::lost(home);
+    let more: &[&Source] = &[
+        &ducts::DELIVERY,
+        &ducts::CYCLING,
+        &ducts::BLOWER_TABLES,
+        &ducts::PRESSURE_DROPS,
+        &ducts::DUCT_PRESSURES,
+        &ducts::DUCT_LEAK_EXPONENT,
+        &air::JOINED_FLOWS,
+        &envelope::SHELL_BY_YEARS,
+    ];
+    Inputs {
+        fields: lost.inputs,
+        confidence: Confidence::Guessed,
+        sources: [&lost.sources, more, BELOW_SOURCES, HEATING_SOURCES, fuel::SOURCES].concat(),
     }
 }
 

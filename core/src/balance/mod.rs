@@ -7,6 +7,7 @@
 
 mod air_year;
 mod cable;
+mod ducts;
 mod fan;
 mod fuel;
 mod gaps;
@@ -20,10 +21,11 @@ mod shell;
 mod windows;
 
 pub use air_year::AirYear;
+pub use ducts::DuctYear;
 pub use fuel::{heat_content, heater_fuel};
 pub use heating::{Heating, Loss};
 pub use hot_water::settles;
-pub use inputs::{Inputs, cable_inputs, gap_inputs, heater_inputs, use_inputs};
+pub use inputs::{Inputs, cable_inputs, duct_inputs, gap_inputs, heater_inputs, use_inputs};
 pub use months::Months;
 pub use pipe::time_to_plug;
 pub use roof::wet_roof;
@@ -59,6 +61,8 @@ pub enum UseKey {
     HotWater,
     /// Keeping tank and pipe hot.
     HotTank,
+    /// What ducts lose.
+    Ducts,
     /// Heat through the walls.
     Walls,
     /// Heat through the roof.
@@ -89,6 +93,8 @@ pub struct Assessment {
     pub uses: Vec<Use>,
     /// What the furnace has to give, where the air of the place is known.
     pub heating: Option<Heating>,
+    /// What ducts lose, where heat comes out of registers.
+    pub ducts: Option<DuctYear>,
     /// Time in which a pipe with a heat cable may freeze.
     pub freeze_risk: Option<Time>,
     /// All leaks of the home together, where enough is known of it.
@@ -145,7 +151,8 @@ impl Assessment {
         let gained = shell.gained + Months::steady(tank);
         let keeps = shell::keeps(home, air.conducts(leaks.total()));
         let heating = Heating::of(losses, gained, keeps);
-        self.uses = heating.uses(home);
+        self.ducts = ducts::ducts(home, weather, (air, shell), &heating, leaks.total());
+        self.uses = heating.uses(home, self.ducts.as_ref());
         self.heating = Some(heating);
         self.leakage = leaks.all();
         Some(())

@@ -22,6 +22,17 @@ pub struct ShellYear {
     pub(super) losses: [Loss; 5],
     /// What sun, people and machines give.
     pub(super) gained: Months,
+    /// What lies below the floor, on the mean of each month.
+    pub(super) below: [MonthBelow; 12],
+}
+
+/// A month at a home, on its mean.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct MonthBelow {
+    pub(super) outdoor: ThermodynamicTemperature,
+    /// Ground and outdoors as the floor sees them.
+    pub(super) joined: ThermalConductance,
+    pub(super) temperature: ThermodynamicTemperature,
 }
 
 impl ShellYear {
@@ -33,6 +44,7 @@ impl ShellYear {
             windows: home.windows.clone(),
             losses: losses(home, weather),
             gained: gains(home, weather),
+            below: below(home, weather),
         }
     }
 
@@ -73,6 +85,18 @@ fn floor(
         let between = Temperatures { indoor, ground: soil[month], outdoor: now.air };
         below.temperature(between, now.wind, Power::default())
     }
+}
+
+fn below(home: &Home, weather: &Weather<'_>) -> [MonthBelow; 12] {
+    let below = Below::of(home);
+    let normals = &weather.place.station.normals;
+    let soil = soil_by_month(normals, depth_below_a_home());
+    let means = normals.monthly_means();
+    std::array::from_fn(|month| {
+        let outdoor = means[month];
+        let (joined, temperature) = below.seen_by_floor(soil[month], outdoor, normals.wind[month]);
+        MonthBelow { outdoor, joined, temperature }
+    })
 }
 
 /// A home is taken to lie inland, where days swing most.

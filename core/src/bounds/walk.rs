@@ -213,6 +213,30 @@ pub const WINDOW_COUNT: Bounds =
 pub const WINDOW_SIDE: Bounds =
     Bounds::new("window_side", "in", (6.0, 120.0), "from a peephole to a wall of glass");
 
+/// Heat that a furnace gives.
+pub const OUTPUT: Bounds = Bounds::new(
+    "furnace_output",
+    "Btu/h",
+    (5_000.0, 250_000.0),
+    "from a room heater to the largest home furnace",
+);
+
+/// Rise of air through a furnace, on its label.
+pub const RISE: Bounds =
+    Bounds::new("label_rise", "°F", (5.0, 150.0), "no furnace warms air by less or by more");
+
+/// Registers of a home.
+pub const REGISTERS: Bounds =
+    Bounds::new("registers", "", (1.0, 60.0), "more than a home of three sections has");
+
+/// Registers that are closed.
+pub const CLOSED: Bounds =
+    Bounds::new("registers_closed", "", (0.0, 60.0), "more than a home of three sections has");
+
+/// Air at a register or return while the furnace heats.
+pub const DUCT_AIR: Bounds =
+    Bounds::new("duct_air", "°F", (30.0, 220.0), "from a cold home to a furnace that overheats");
+
 /// All of them, for tests of the words and of the table itself.
 pub const ALL: &[&Bounds] = &[
     &TODAY_YEAR,
@@ -255,4 +279,9 @@ pub const ALL: &[&Bounds] = &[
     &BELLY_HOLE,
     &WINDOW_COUNT,
     &WINDOW_SIDE,
+    &OUTPUT,
+    &RISE,
+    &REGISTERS,
+    &CLOSED,
+    &DUCT_AIR,
 ];

@@ -64,6 +64,27 @@ impl Below {
         }
     }
 
+    /// What the floor sees through the air below it: how well that is joined to ground and outdoors,
+    /// and how warm they are together.
+    #[must_use]
+    pub fn seen_by_floor(
+        &self,
+        ground: ThermodynamicTemperature,
+        outdoor: ThermodynamicTemperature,
+        wind: Velocity,
+    ) -> (ThermalConductance, ThermodynamicTemperature) {
+        let out = self.out(wind);
+        let ways = Ways { floor: ThermalConductance::default(), ground: self.ground, out };
+        // Whatever is indoors: the floor is left out.
+        let between = Temperatures { indoor: outdoor, ground, outdoor };
+        (self.ground + out, settled(ways, between, Power::default()))
+    }
+
+    fn out(&self, wind: Velocity) -> ThermalConductance {
+        let wind = (wind.get::<meter_per_second>() * self.wind_near_ground).max(CALM);
+        self.closed + self.each_wind * wind
+    }
+
     /// Temperature of the air below the home. `wind` is that of the station, 10 m up. It counts heat
     /// and ranks repairs; it never lets a heat cable or a sleeve go: only a thermometer through a
     /// cold spell may.
@@ -74,8 +95,7 @@ impl Below {
         wind: Velocity,
         ducts: Power,
     ) -> ThermodynamicTemperature {
-        let wind = (wind.get::<meter_per_second>() * self.wind_near_ground).max(CALM);
-        let out = self.closed + self.each_wind * wind;
+        let out = self.out(wind);
         settled(Ways { floor: self.floor, ground: self.ground, out }, between, ducts)
     }
 }

@@ -1,6 +1,6 @@
 //! Heat through the shell of a home: walls, roof, floor, windows and doors.
 
-use super::u_values::{Three, Usual, between, btu, floor, sun_let_in, window};
+use super::u_values::{DECK_R, Three, Usual, between, btu, floor, sun_let_in, window};
 use crate::home::{Building, Home, Panes, Window};
 use crate::sources::envelope::{
     AIR_BEHIND_FILM, OPEN_BELLY, SHELL_BY_YEARS, SUN_THROUGH_GLASS, USUAL_WINDOWS, WINDOW_U_VALUES,
@@ -154,6 +154,15 @@ impl Glass {
             heat: listed.iter().map(|w| through(window(w, building, off), w.area())).sum(),
             aperture: listed.iter().map(|w| w.area() * sun(w)).sum(),
         }
+    }
+}
+
+impl Shell {
+    /// Deck and carpet, between the rooms and the ducts in the belly; never less than the floor as a
+    /// whole.
+    #[must_use]
+    pub fn deck(&self) -> ThermalConductance {
+        through(btu(1.0 / DECK_R), self.floor_area).max(self.floor)
     }
 }
 

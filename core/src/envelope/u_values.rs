@@ -81,7 +81,7 @@ impl Usual {
 
 /// The deck and what lies on it, h·ft²·°F/Btu, and the belly below it where it is open, from the
 /// best that is left to next to nothing; [`OPEN_BELLY`](crate::sources::envelope::OPEN_BELLY).
-const DECK_R: f64 = 2.5;
+pub(super) const DECK_R: f64 = 2.5;
 const OPEN_BELLY_R: Three = [4.5, 3.0, 0.7];
 /// How far wind reaches past a hole, in areas of the hole; share of the floor where nobody measured
 /// the hole, and where nobody looked.

@@ -1,7 +1,10 @@
 //! Furnace, filter, water heater, and what their fuel costs.
 
+use super::WarmAir;
 use crate::money::Dollars;
-use uom::si::f64::{Length, Power, Ratio, ThermodynamicTemperature, Time, Volume, VolumeRate};
+use uom::si::f64::{
+    Length, Power, Ratio, TemperatureInterval, ThermodynamicTemperature, Time, Volume, VolumeRate,
+};
 
 /// What the main heating burns or draws.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -85,6 +88,12 @@ pub struct Heating {
     pub price: Option<FuelPrice>,
     /// Heat given for each unit of fuel; `None` takes what is usual for the fuel.
     pub efficiency: Option<Ratio>,
+    /// How much of the heat comes out of registers.
+    pub warm_air: Option<WarmAir>,
+    /// Heat that the furnace gives, as its label says.
+    pub output: Option<Power>,
+    /// Least and most that air may be warmed by, as its label says.
+    pub label_rise: Option<(TemperatureInterval, TemperatureInterval)>,
     /// The label that says sealed combustion was seen.
     pub sealed_label_seen: Option<bool>,
     /// Soot, scorch, roll-out, a loose flue or a yellow flame.

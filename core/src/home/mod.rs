@@ -5,6 +5,7 @@ mod appliance;
 mod building;
 mod burner;
 mod cable;
+mod ducts;
 mod gap;
 mod people;
 mod spoken;
@@ -19,6 +20,7 @@ pub use building::{
     WetWindows,
 };
 pub use cable::{CableControl, CableSigns, HeatCable, Season};
+pub use ducts::{Crossover, DuctGap, DuctGapPlace, DuctsFound, LeakAir, WarmAir};
 pub use gap::{Gap, GapPlace, LeadsTo, WidthClass, WindowKind};
 pub use people::{Alarm, FirstLook, People};
 pub(crate) use spoken::{Spoken, spoken};
@@ -43,6 +45,8 @@ pub struct Home {
     pub electricity_price: Option<crate::money::Dollars>,
     /// The furnace filter.
     pub filter: Filter,
+    /// Registers, furnace and ducts.
+    pub ducts: DuctsFound,
     /// The water heater and its tap.
     pub water_heater: WaterHeater,
     /// The bath fan.

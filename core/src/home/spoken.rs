@@ -1,9 +1,9 @@
 //! The word of each choice, written once: for reading, for messages, for the schema, for answers.
 
 use super::{
-    AirOpenings, Alarm, Belly, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace,
-    GroundBelow, HeaterKind, HeaterPlace, LeadsTo, Panes, PriceUnit, Relief, Sections, Shelter,
-    SkirtingVents, Tenure, WetWindows, WidthClass, WindowKind,
+    AirOpenings, Alarm, Belly, CableControl, Cooling, Crossover, DuctGapPlace, FanEnd, FilterLook,
+    Fuel, GapPlace, GroundBelow, HeaterKind, HeaterPlace, LeadsTo, LeakAir, Panes, PriceUnit,
+    Relief, Sections, Shelter, SkirtingVents, Tenure, WarmAir, WetWindows, WidthClass, WindowKind,
 };
 
 /// A choice that has a word in requests and answers.
@@ -99,6 +99,27 @@ spoken! {
         "room" = Room,
         "closet_inner_door" = ClosetInnerDoor,
         "closet_outer_door" = ClosetOuterDoor,
+    }
+    WarmAir {
+        "all" = All,
+        "most" = Most,
+        "half" = Half,
+        "little" = Little,
+        "none" = None,
+    }
+    Crossover { "sound" = Sound, "loose" = Loose, "fallen" = Fallen }
+    DuctGapPlace {
+        "coil_cabinet" = CoilCabinet,
+        "plenum" = Plenum,
+        "boot" = Boot,
+        "crossover" = Crossover,
+        "end_cap" = EndCap,
+        "return_side" = ReturnSide,
+    }
+    LeakAir {
+        "blown_into_closet" = BlownIntoCloset,
+        "blown_down" = BlownDown,
+        "sucked_in" = SuckedIn,
     }
     AirOpenings { "open" = Open, "partly" = Partly, "blocked" = Blocked }
     Relief { "sound" = Sound, "running" = Running, "missing" = Missing, "plugged" = Plugged }

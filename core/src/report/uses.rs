@@ -51,6 +51,7 @@ fn named(home: &Home, key: UseKey) -> (String, Phrase, Option<Fuel>) {
         UseKey::HeatCable => ("heat_cable", Some(Fuel::Electricity)),
         UseKey::OtherLeaks => ("other_leaks", home.heating.fuel),
         UseKey::SteadyFan => ("steady_fan", home.heating.fuel),
+        UseKey::Ducts => ("ducts", home.heating.fuel),
         UseKey::Walls => ("walls", home.heating.fuel),
         UseKey::Roof => ("roof", home.heating.fuel),
         UseKey::Floor => ("floor", home.heating.fuel),
@@ -65,6 +66,7 @@ fn is_known(home: &Home, key: UseKey) -> bool {
     let whole = matches!(
         key,
         UseKey::OtherLeaks
+            | UseKey::Ducts
             | UseKey::Walls
             | UseKey::Roof
             | UseKey::Floor

@@ -2,6 +2,7 @@
 
 use crate::air::components::usual_leakage;
 use crate::air::whole_home;
+use crate::ducts;
 use crate::freeze::CableSeen;
 use crate::home::{CableControl, Fuel, Gap, HeatCable, Home, Shelter, WaterHeater};
 use crate::hot_water::HeaterSeen;
@@ -64,6 +65,7 @@ pub fn draw(home: &Home, draw: Draw) -> Home {
     ));
     building.infiltration_error.get_or_insert(draw.ratio(-1.0, 0.0, 1.0));
     building.shell_off.get_or_insert(draw.ratio(-1.0, 0.0, 1.0));
+    drawn.ducts.lost.get_or_insert(draw.end(&ducts::lost(home)));
     let leakage = whole_home::leakage(building);
     building.leakage.get_or_insert(draw.end(&leakage));
     let heating = &mut drawn.heating;

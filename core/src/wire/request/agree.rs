@@ -20,6 +20,8 @@ pub(super) fn contradictions(request: &Tree) -> Vec<FieldError> {
     problems.extend(request.get("gaps").entries().iter().enumerate().flat_map(gap));
     problems.extend(leak_test(request.get("leak_test")));
     problems.extend(skirting(request.get("home")));
+    problems.extend(ducts(request.get("ducts")));
+    problems.extend(label_rise(request.get("heating")));
     problems.extend(belly(request.get("home")));
     problems.extend(request.get("windows").entries().iter().enumerate().flat_map(window));
     problems
@@ -119,6 +121,35 @@ fn gap((row, gap): (usize, &Tree)) -> Vec<FieldError> {
     let unread = !(seen("width_in") || seen("width_class"));
     let only_error = seen("width_error_in") && !seen("width_in");
     problems.extend((unread || only_error).then(|| missing("width_in")));
+    problems
+}
+
+/// Heated air leaves warmer than it came, and no more registers are closed than there are.
+fn ducts(ducts: &Tree) -> Vec<FieldError> {
+    let number = |key: &str| ducts.get(key).number();
+    let over = |low: &str, high: &str| number(low).zip(number(high)).is_some_and(|(l, h)| l > h);
+    let mut problems = vec![];
+    if over("registers_closed_count", "registers_count") {
+        problems.push(contradicts("ducts.registers_closed_count", "ducts.registers_count"));
+    }
+    if over("return_f", "supply_f") {
+        problems.push(contradicts("ducts.supply_f", "ducts.return_f"));
+    }
+    if over("return_f", "far_f") {
+        problems.push(contradicts("ducts.far_f", "ducts.return_f"));
+    }
+    problems
+}
+
+/// A label has both ends, the lower one first.
+fn label_rise(heating: &Tree) -> Vec<FieldError> {
+    let ends = ("label_rise_min_f", "label_rise_max_f");
+    let mut problems = one_without_other(heating, "heating", ends);
+    if let (Some(min), Some(max)) = (heating.get(ends.0).number(), heating.get(ends.1).number())
+        && min >= max
+    {
+        problems.push(contradicts("heating.label_rise_max_f", "heating.label_rise_min_f"));
+    }
     problems
 }
 

@@ -3,9 +3,9 @@
 use crate::bounds::walk;
 use crate::home::Spoken;
 use crate::home::{
-    AirOpenings, Alarm, Belly, CableControl, Cooling, FanEnd, FilterLook, Fuel, GapPlace,
-    GroundBelow, HeaterKind, HeaterPlace, LeadsTo, Panes, PriceUnit, Relief, Sections, Shelter,
-    SkirtingVents, Tenure, WetWindows, WidthClass, WindowKind,
+    AirOpenings, Alarm, Belly, CableControl, Cooling, Crossover, DuctGapPlace, FanEnd, FilterLook,
+    Fuel, GapPlace, GroundBelow, HeaterKind, HeaterPlace, LeadsTo, LeakAir, Panes, PriceUnit,
+    Relief, Sections, Shelter, SkirtingVents, Tenure, WarmAir, WetWindows, WidthClass, WindowKind,
 };
 use crate::wire::shape::{Field, Shape};
 
@@ -15,6 +15,8 @@ use Shape::{Date, Flag, List, Map, Number, Text, Whole, Word, Zip};
 const MOST_GAPS: usize = 200;
 /// More kinds of window than a home has.
 const MOST_WINDOWS: usize = 60;
+/// More gaps than ducts have joints.
+const MOST_DUCT_GAPS: usize = 60;
 /// More turns than a dial has marks.
 const MOST_TURNS: usize = 30;
 /// A name that fits one line on a small screen, twice over.
@@ -34,6 +36,7 @@ pub const REQUEST: Shape = Map(&[
     )
     .called("electricity_price"),
     Field::seen("furnace_filter", Map(FILTER), "The furnace filter."),
+    Field::seen("ducts", Map(DUCTS), "Registers, furnace and ducts."),
     Field::seen("water_heater", Map(WATER_HEATER), "The water heater and its tap."),
     Field::seen("bath_fan", Map(BATH_FAN), "The bath fan and the bag held over it."),
     Field::seen(
@@ -107,6 +110,10 @@ const HEATING: &[Field] = &[
     Field::seen("fuel", Word(Fuel::WORDS), "What it burns or draws."),
     Field::seen("price_usd", Number(&walk::PRICE), "Price of one unit; goes with price_per."),
     Field::seen("price_per", Word(PriceUnit::WORDS), "The unit on the bill; goes with price_usd."),
+    Field::seen("warm_air", Word(WarmAir::WORDS), "How much of the heat comes out of registers."),
+    Field::seen("output_btu_h", Number(&walk::OUTPUT), "Heat it gives, as its label says."),
+    Field::seen("label_rise_min_f", Number(&walk::RISE), "Least rise of the air on its label."),
+    Field::seen("label_rise_max_f", Number(&walk::RISE), "Most; goes with label_rise_min_f."),
     Field::seen("sealed_label_seen", Flag, "The label that says sealed combustion was seen."),
     Field::seen("soot", Flag, "Soot, scorch, roll-out, a loose flue or a yellow flame.")
         .called("heating_soot"),
@@ -117,6 +124,35 @@ const FILTER: &[Field] = &[
     Field::seen("in_use_days", Number(&walk::FILTER_IN_USE), "Time since it was put in."),
     Field::seen("look", Word(FilterLook::WORDS), "How it looks against a flashlight.")
         .called("filter_look"),
+];
+
+const DUCTS: &[Field] = &[
+    Field::seen("registers_count", Whole(&walk::REGISTERS), "Registers that blow warm air."),
+    Field::seen("registers_closed_count", Whole(&walk::CLOSED), "Those closed or covered."),
+    Field::seen("return_blocked", Flag, "Something stands in front of the return."),
+    Field::seen("return_f", Number(&walk::DUCT_AIR), "Air at the return, after ten minutes."),
+    Field::seen("supply_f", Number(&walk::DUCT_AIR), "Air at the nearest register."),
+    Field::seen("far_f", Number(&walk::DUCT_AIR), "Air at the farthest register."),
+    Field::seen("near_bag_s", Number(&walk::BAG), "Time until the nearest register fills the bag."),
+    Field::seen("far_bag_s", Number(&walk::BAG), "Time until the farthest fills it."),
+    Field::seen("blower_dirty", Flag, "Dust lies thick on the blades of the blower."),
+    Field::seen("short_cycles", Flag, "The furnace goes on and off within minutes."),
+    Field::seen("crossover", Word(Crossover::WORDS), "The duct that joins two sections."),
+    Field::seen(
+        "gaps",
+        List { of: &Map(DUCT_GAP), max: MOST_DUCT_GAPS, each: "gap" },
+        "Gaps in ducts and cabinet.",
+    )
+    .called("duct_gaps"),
+];
+
+const DUCT_GAP: &[Field] = &[
+    Field::needed("place", Word(DuctGapPlace::WORDS), "Where it is.").called("duct_gap_place"),
+    Field::seen("label", Text { max: MOST_LABEL }, "What the person calls it.").called("gap_label"),
+    Field::needed("length_in", Number(&walk::GAP_LENGTH), "Along the gap."),
+    Field::needed("width_in", Number(&walk::GAP_WIDTH), "The opening seen."),
+    Field::seen("air", Word(LeakAir::WORDS), "What its air does with the fan on.")
+        .called("duct_gap_air"),
 ];
 
 const WATER_HEATER: &[Field] = &[

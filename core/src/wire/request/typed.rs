@@ -2,8 +2,8 @@
 //! unknown.
 
 use crate::home::{
-    BathFan, Building, CableSigns, Filter, FirstLook, FuelPrice, Gap, HeatCable, Heating, Home,
-    LeakTest, People, Season, Turn, WaterHeater, WidthClass, Window,
+    BathFan, Building, CableSigns, DuctGap, DuctsFound, Filter, FirstLook, FuelPrice, Gap,
+    HeatCable, Heating, Home, LeakTest, People, Season, Turn, WaterHeater, WidthClass, Window,
 };
 use crate::money::Dollars;
 use crate::units::{
@@ -13,8 +13,8 @@ use crate::wire::tree::Tree;
 use jiff::civil::Date;
 use uom::si::area::square_inch;
 use uom::si::f64::{
-    Area, Length, LinearPowerDensity, Power, Ratio, ThermodynamicTemperature, Time, Volume,
-    VolumeRate,
+    Area, Length, LinearPowerDensity, Power, Ratio, TemperatureInterval, ThermodynamicTemperature,
+    Time, Volume, VolumeRate,
 };
 use uom::si::length::{foot, inch};
 use uom::si::ratio::ratio;
@@ -60,6 +60,7 @@ pub(super) fn home(request: &Tree, today: Date) -> Home {
         heating: heating(request.get("heating")),
         electricity_price: request.dollars("electricity_usd_per_kwh"),
         filter: filter(request.get("furnace_filter")),
+        ducts: ducts(request.get("ducts")),
         water_heater: water_heater(request.get("water_heater")),
         bath_fan: bath_fan(request.get("bath_fan")),
         gaps: request.get("gaps").entries().iter().filter_map(gap).collect(),
@@ -128,11 +129,18 @@ fn first_look(look: &Tree) -> FirstLook {
 }
 
 fn heating(heating: &Tree) -> Heating {
+    let degrees = |key| {
+        let rise = heating.get(key).number();
+        rise.map(TemperatureInterval::new::<uom::si::temperature_interval::degree_fahrenheit>)
+    };
     let price = heating.dollars("price_usd").zip(heating.choice("price_per"));
     Heating {
         fuel: heating.choice("fuel"),
         price: price.map(|(amount, per)| FuelPrice { amount, per }),
         efficiency: None,
+        warm_air: heating.choice("warm_air"),
+        output: heating.get("output_btu_h").number().map(Power::new::<btu_per_hour>),
+        label_rise: degrees("label_rise_min_f").zip(degrees("label_rise_max_f")),
         sealed_label_seen: heating.yes("sealed_label_seen"),
         soot: heating.yes("soot"),
         stove_clear: heating.yes("stove_clear"),
@@ -142,6 +150,38 @@ fn heating(heating: &Tree) -> Heating {
 fn filter(filter: &Tree) -> Filter {
     let in_use = filter.get("in_use_days").number().map(Time::new::<day>);
     Filter { in_use, look: filter.choice("look") }
+}
+
+fn ducts(ducts: &Tree) -> DuctsFound {
+    let seconds = |key| ducts.get(key).number().map(Time::new::<second>);
+    DuctsFound {
+        registers: ducts.whole("registers_count"),
+        closed: ducts.whole("registers_closed_count"),
+        return_blocked: ducts.yes("return_blocked"),
+        return_air: ducts.fahrenheit("return_f"),
+        near_air: ducts.fahrenheit("supply_f"),
+        far_air: ducts.fahrenheit("far_f"),
+        near_bag: seconds("near_bag_s"),
+        far_bag: seconds("far_bag_s"),
+        blower_dirty: ducts.yes("blower_dirty"),
+        short_cycles: ducts.yes("short_cycles"),
+        crossover: ducts.choice("crossover"),
+        gaps: ducts.get("gaps").entries().iter().filter_map(duct_gap).collect(),
+        lost: None,
+        sealed: None,
+    }
+}
+
+/// Always a gap: the check has seen to the fields that one must have.
+fn duct_gap(gap: &Tree) -> Option<DuctGap> {
+    Some(DuctGap {
+        place: gap.choice("place")?,
+        label: gap.get("label").text().filter(|label| !label.trim().is_empty()).map(str::to_owned),
+        length: gap.inches("length_in")?,
+        width: gap.inches("width_in")?,
+        air: gap.choice("air"),
+        sealed: false,
+    })
 }
 
 fn water_heater(heater: &Tree) -> WaterHeater {

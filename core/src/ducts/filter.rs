@@ -1,0 +1,114 @@
+//! What a furnace filter holds back.
+
+use crate::home::{Filter, FilterLook};
+use crate::math::pow;
+use crate::sources::ducts::PRESSURE_DROPS;
+use crate::sources::{Confidence, Figure};
+use crate::units::pressure::inch_of_water;
+use uom::si::area::square_inch;
+use uom::si::f64::{Area, Pressure, Velocity, VolumeRate};
+use uom::si::velocity::foot_per_minute;
+
+/// Speed through its face that drops are told at, ft/min.
+const TOLD_AT: f64 = 300.0;
+/// How drops rise with speed: between felt (1) and a hole (2).
+const RISES: f64 = 1.3;
+/// Face of a filter that nobody measured, in²: 20 by 20.
+const USUAL_FACE_IN2: f64 = 400.0;
+
+/// A filter in its slot, ready to be asked for its drop.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FilterInPlace {
+    /// Drop at [`TOLD_AT`].
+    told: Pressure,
+    face: Area,
+}
+
+/// Drop of a clean one-inch filter of glass fibre or pleats, inches of water: least, usual, most.
+const CLEAN: [f64; 3] = [0.05, 0.12, 0.27];
+
+/// What dirt adds by its looks, inches of water: least, usual, most.
+fn dirt(look: Option<FilterLook>) -> [f64; 3] {
+    match look {
+        Some(FilterLook::Bright) => [0.0, 0.0, 0.05],
+        Some(FilterLook::Grey) => [0.0, 0.05, 0.15],
+        Some(FilterLook::Dim) => [0.10, 0.20, 0.30],
+        Some(FilterLook::Blocked) => [0.30, 0.50, 1.00],
+        None => [0.0, 0.10, 0.50],
+    }
+}
+
+/// What a filter that was seen holds back at 300 feet a minute: by its looks, as nobody can see its
+/// grade.
+#[must_use]
+pub fn drop_of(filter: &Filter) -> Figure<Pressure> {
+    let inches = |at: usize| Pressure::new::<inch_of_water>(CLEAN[at] + dirt(filter.look)[at]);
+    let confidence = if filter.look.is_some() { Confidence::Seen } else { Confidence::Guessed };
+    Figure::exact(inches(1), confidence, &[&PRESSURE_DROPS])
+        .between(inches(0), inches(2))
+        .from_inputs(["furnace_filter.look"])
+}
+
+impl FilterInPlace {
+    /// A filter of this drop at 300 ft/min, with the face of the usual size.
+    #[must_use]
+    pub fn usual_size(told: Pressure) -> Self {
+        Self { told, face: Area::new::<square_inch>(USUAL_FACE_IN2) }
+    }
+
+    /// Speed of the air through its face.
+    ///
+    /// ```
+    /// use uom::si::f64::{Pressure, VolumeRate};
+    /// use uom::si::{pressure::pascal, velocity::foot_per_minute};
+    /// use winterseam::ducts::FilterInPlace;
+    /// use winterseam::units::volume_rate::cfm;
+    ///
+    /// let filter = FilterInPlace::usual_size(Pressure::new::<pascal>(30.0));
+    /// let speed = filter.face_velocity(VolumeRate::new::<cfm>(800.0));
+    /// assert!((speed.get::<foot_per_minute>() - 288.0).abs() < 1e-6);
+    /// ```
+    #[must_use]
+    pub fn face_velocity(&self, flow: VolumeRate) -> Velocity {
+        flow / self.face
+    }
+
+    /// What it holds back at a flow.
+    ///
+    /// # Equation
+    /// ```text
+    /// Δp = Δp₀ · (v ÷ v₀)^1.3
+    /// ```
+    ///
+    /// # Symbols
+    /// | symbol | meaning | unit | name |
+    /// |---|---|---|---|
+    /// | `Δp` | drop | Pa | returned |
+    /// | `Δp₀` | drop at 300 ft/min | Pa | `told` |
+    /// | `v`, `v₀` | speed through the face, and 300 ft/min | m/s | `face_velocity`, `TOLD_AT` |
+    ///
+    /// # Source
+    /// [`PRESSURE_DROPS`]
+    ///
+    /// # Valid for
+    /// One-inch filters; an order of magnitude, as the sources are.
+    ///
+    /// # Leaves out
+    /// Air that passes beside the frame; a filter that is sucked out of it.
+    ///
+    /// # Examples
+    /// ```
+    /// use uom::si::f64::{Pressure, VolumeRate};
+    /// use winterseam::ducts::FilterInPlace;
+    /// use winterseam::units::{pressure::inch_of_water, volume_rate::cfm};
+    ///
+    /// let filter = FilterInPlace::usual_size(Pressure::new::<inch_of_water>(0.14));
+    /// let at_500_ft_min = filter.drop(VolumeRate::new::<cfm>(500.0 * 400.0 / 144.0));
+    /// assert!((at_500_ft_min.get::<inch_of_water>() - 0.272).abs() < 0.001);
+    /// ```
+    #[must_use]
+    pub fn drop(&self, flow: VolumeRate) -> Pressure {
+        let speed = self.face_velocity(flow).get::<foot_per_minute>();
+        self.told * pow((speed / TOLD_AT).max(0.0), RISES)
+    }
+}
