@@ -2,7 +2,7 @@
 //! is after what was measured.
 
 use super::bag;
-use crate::home::{DuctsFound, Heating};
+use crate::home::{DuctsFound, FilterLook, Heating, Home};
 use crate::math::exp;
 use crate::units::volume_rate::cfm;
 use crate::units::warmer_by;
@@ -63,7 +63,7 @@ impl Telling {
 ///
 /// # Equation
 /// ```text
-/// P = o ÷ (1 + o), o = ½ · Π b(x; fault) ÷ b(x; sound)
+/// P = o ÷ (1 + o), o = ½ · Π s · Π b(x; fault) ÷ b(x; sound)
 /// ```
 ///
 /// # Symbols
@@ -71,6 +71,7 @@ impl Telling {
 /// |---|---|---|---|
 /// | `P` | how likely a fault is | – | `short_of_air`, `lost_on_the_way` |
 /// | `o` | odds for it | – | `odds` |
+/// | `s` | how much likelier a sign makes it: filter, registers, return, blower, cycles | – | `signs` |
 /// | `b` | bell curve of a reading, with the fault and without | – | `Telling` |
 /// | `x` | rise, cfm by the bag, drop from near to far in °F, far over near by the bag | | readings |
 ///
@@ -92,20 +93,20 @@ impl Telling {
 /// let walk = r#"{"today": "2026-02-22", "ducts": {"supply_f": 164, "return_f": 70},
 ///     "heating": {"label_rise_min_f": 55, "label_rise_max_f": 85}}"#;
 /// let home = home(&Tree::from_json(walk).unwrap()).unwrap();
-/// let found = diagnosis(&home.ducts, &home.heating).unwrap();
-/// assert!(found.short_of_air.value > 0.8);
+/// assert!(diagnosis(&home).unwrap().short_of_air.value > 0.8);
 /// ```
 #[must_use]
-pub fn diagnosis(found: &DuctsFound, heating: &Heating) -> Option<Diagnosis> {
+pub fn diagnosis(home: &Home) -> Option<Diagnosis> {
+    let (found, heating) = (&home.ducts, &home.heating);
     let (short, lost) = (short_of_air(found, heating), lost_on_the_way(found));
     let any = short.iter().chain(&lost).any(Option::is_some);
-    let likely = |tell: &[Option<f64>]| {
-        let odds = tell.iter().flatten().fold(ODDS, |odds, tells| odds * tells);
+    let likely = |first: f64, tell: &[Option<f64>]| {
+        let odds = tell.iter().flatten().fold(first, |odds, tells| odds * tells);
         Ratio::new::<ratio>(odds / (1.0 + odds))
     };
     any.then(|| Diagnosis {
-        short_of_air: likely(&short),
-        lost_on_the_way: likely(&lost),
+        short_of_air: likely(ODDS * signs(home), &short),
+        lost_on_the_way: likely(ODDS, &lost),
         next: next(found, heating),
     })
 }
@@ -134,6 +135,25 @@ fn short_of_air(found: &DuctsFound, heating: &Heating) -> [Option<f64>; 2] {
     };
     let bag = Telling { fault: (40.0, 15.0), sound: (75.0, 20.0) };
     [rise_found(found).map(|x| rise.of(fahrenheit(x))), filled(found.near_bag).map(|x| bag.of(x))]
+}
+
+/// What was seen without an instrument: each sign makes a furnace short of air so much likelier, by
+/// judgement.
+fn signs(home: &Home) -> f64 {
+    let found = &home.ducts;
+    let many_closed = |(all, closed): (u8, u8)| f64::from(closed) > 0.2 * f64::from(all);
+    [
+        (matches!(home.filter.look, Some(FilterLook::Dim)), 2.0),
+        (matches!(home.filter.look, Some(FilterLook::Blocked)), 5.0),
+        (found.registers.zip(found.closed).is_some_and(many_closed), 2.0),
+        (found.return_blocked == Some(true), 3.0),
+        (found.blower_dirty == Some(true), 3.0),
+        (found.short_cycles == Some(true), 3.0),
+    ]
+    .into_iter()
+    .filter(|(seen, _)| *seen)
+    .map(|(_, likelier)| likelier)
+    .product()
 }
 
 fn lost_on_the_way(found: &DuctsFound) -> [Option<f64>; 2] {

@@ -1,6 +1,8 @@
 //! Every repair there is.
 
-use super::{Repair, alarms, cable, closet, fan, filter, hot_water, openings, seal, tank};
+use super::{
+    Repair, airflow, alarms, cable, closet, ducts, fan, filter, hot_water, openings, seal, tank,
+};
 
 /// Every repair, in no order of merit.
 pub const ALL: &[&Repair] = &[
@@ -13,6 +15,12 @@ pub const ALL: &[&Repair] = &[
     &cable::CABLE_THERMOSTAT,
     &cable::CABLE_SEASON,
     &filter::NEW_FILTER,
+    &airflow::OPEN_REGISTERS,
+    &airflow::CLEAR_RETURN,
+    &airflow::CLEAN_BLOWER,
+    &airflow::TAPE_CABINET,
+    &ducts::JOIN_CROSSOVER,
+    &ducts::SEAL_DUCTS,
     &hot_water::TURN_DOWN,
     &hot_water::MIXING_VALVE,
     &hot_water::SET_VALVE,

@@ -3,10 +3,12 @@
 //! A repair knows what it changes, who may do it, what it costs and what to buy. It does not know
 //! what it saves: that is the year before less the year after.
 
+mod airflow;
 mod alarms;
 mod cable;
 mod catalogue;
 mod closet;
+mod ducts;
 mod fan;
 mod filter;
 mod hot_water;
@@ -75,6 +77,8 @@ pub enum Changes {
     Tap,
     /// Tank, pipe and shower.
     HotWater,
+    /// What ducts lose.
+    Ducts,
     /// Something that keeps people safe; no energy is counted for it.
     Safety,
 }

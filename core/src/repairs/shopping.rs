@@ -70,6 +70,8 @@ const PRICES: &[(&str, Unit, (f64, f64))] = &[
     ("cooler_cover", Unit::Piece, (15.0, 40.0)),
     ("door_strip_kit_17ft", Unit::Kit, (10.0, 25.0)),
     ("door_sweep_36in", Unit::Piece, (8.0, 20.0)),
+    ("duct_mastic", Unit::Piece, (10.0, 25.0)),
+    ("duct_strap", Unit::Piece, (5.0, 12.0)),
     ("foil_tape_roll", Unit::Roll, (10.0, 25.0)),
     ("furnace_filter", Unit::Piece, (4.0, 15.0)),
     ("gasket_tape_17ft", Unit::Roll, (4.0, 10.0)),

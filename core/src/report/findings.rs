@@ -48,6 +48,7 @@ pub(super) fn findings(
         all.push(plain("pipe", Phrase::new("finding.skirting_open")));
     }
     all.extend(filter(home));
+    all.extend(super::airflow::findings(home));
     all.extend(bath_fan(home));
     all.extend(leakage(home, ranges));
     all.extend(fresh_air(home));
@@ -255,6 +256,6 @@ fn already_good(home: &Home) -> Vec<Finding> {
     .collect()
 }
 
-fn plain(item: &'static str, text: Phrase) -> Finding {
+pub(super) fn plain(item: &'static str, text: Phrase) -> Finding {
     Finding { item, text, figure: None }
 }

@@ -1,6 +1,7 @@
 //! The few unknowns whose answer could change the plan.
 
 use super::Phrase;
+use crate::ducts::{Next, diagnosis};
 use crate::home::{CableControl, Fuel, Gap, GapPlace, Home};
 use crate::safety::{Lines, Meaning, meaning};
 
@@ -38,9 +39,19 @@ const QUESTIONS: &[Question] = &[
     }),
     ("zip", |h, _| h.building.zip.is_none()),
     ("filter", |h, _| h.filter.look.is_none() && h.filter.in_use.is_none()),
+    ("airflow_rise", |h, _| next_of_airflow(h) == Some(Next::Rise)),
+    ("airflow_label", |h, _| next_of_airflow(h) == Some(Next::Label)),
+    ("airflow_far", |h, _| next_of_airflow(h) == Some(Next::FarAir)),
+    ("airflow_bag", |h, _| next_of_airflow(h) == Some(Next::NearBag)),
+    ("airflow_far_bag", |h, _| next_of_airflow(h) == Some(Next::FarBag)),
     ("fuel_price", |h, _| !h.gaps.is_empty() && !price_known(h)),
     ("gaps", |h, _| h.gaps.is_empty()),
 ];
+
+/// What to measure next at furnace and registers, once somebody has begun to.
+fn next_of_airflow(home: &Home) -> Option<Next> {
+    diagnosis(home)?.next
+}
 
 /// Whether a gap at the closet waits for a look into it.
 fn closet_unseen(home: &Home, _: &Lines) -> bool {

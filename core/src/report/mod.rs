@@ -1,5 +1,6 @@
 //! What is said, as data: phrases and figures, no language and no page.
 
+mod airflow;
 mod burner_air;
 mod coach;
 mod dangers;

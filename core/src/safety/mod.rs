@@ -3,6 +3,7 @@
 //! A rule looks at a home and says whether something is dangerous. It knows no sentence: a stop
 //! carries the code of its warning and the name of its rule, and `report` finds the words.
 
+mod airflow;
 mod alarms;
 mod cable;
 mod climate_indoors;
@@ -93,6 +94,8 @@ const RULES: &[Rule] = &[
     combustion::soot,
     combustion::openings_blocked,
     combustion::stove,
+    airflow::sucks_near_burner,
+    airflow::overheats,
     electricity::hot_wiring,
     electricity::tingle,
     electricity::water_below,

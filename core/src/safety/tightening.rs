@@ -1,6 +1,6 @@
 //! When gaps stay open for now.
 
-use super::{Kind, Stop};
+use super::{Kind, Stop, airflow};
 use crate::home::{Alarm, Cooling, GroundBelow, Home};
 
 /// Why no gap is closed for now.
@@ -12,6 +12,8 @@ pub enum NoTightening {
     AlarmFirst,
     /// An open burner takes its air from the rooms, and no technician looked at it.
     TechnicianFirst,
+    /// The furnace is short of air and overheats.
+    AirflowFirst,
     /// Hot and humid, cooled, and the ground below is bare or nobody looked.
     MoistureFirst,
 }
@@ -24,6 +26,7 @@ impl NoTightening {
             Self::StopOpen => "stop_open",
             Self::AlarmFirst => "alarm_first",
             Self::TechnicianFirst => "technician_first",
+            Self::AirflowFirst => "airflow_first",
             Self::MoistureFirst => "moisture_first",
         }
     }
@@ -44,6 +47,8 @@ pub fn may_tighten(home: &Home, stops: &[Stop], hot_humid: bool) -> Result<(), N
         Err(NoTightening::AlarmFirst)
     } else if home.burner_breathes_rooms() {
         Err(NoTightening::TechnicianFirst)
+    } else if airflow::is_too_hot(home) {
+        Err(NoTightening::AirflowFirst)
     } else if hot_humid && cooled && home.building.ground_below != Some(GroundBelow::Covered) {
         Err(NoTightening::MoistureFirst)
     } else {

@@ -63,6 +63,7 @@ pub fn ranges(home: &Home, weather: &Weather<'_>, plan: &Plan) -> Ranges {
         let inputs = match step.repair.changes {
             Changes::Gaps(place) => balance::gap_inputs(home, |_, gap| gap.place == place),
             Changes::Cable => balance::cable_inputs(home),
+            Changes::Ducts => balance::duct_inputs(home),
             Changes::Tap | Changes::HotWater => balance::heater_inputs(home),
             Changes::Safety => continue,
         };
