@@ -138,6 +138,27 @@ fn fields_that_cannot_be_true_together_are_refused() {
     assert_eq!(sold("wood", "cord", 250.0), [""; 0]);
     assert_eq!(sold("wood", "cord", 6.0), ["heating.price_usd out_of_range"]);
     assert_eq!(sold("electricity", "kwh", 15.0), ["heating.price_usd out_of_range"]);
+    let ducts = |fields: &str| wrong(&with("ducts", fields));
+    assert_eq!(
+        ducts(r#"{"registers_count": 8, "registers_closed_count": 9}"#),
+        ["ducts.registers_closed_count contradicts"]
+    );
+    assert_eq!(ducts(r#"{"return_f": 70, "supply_f": 60}"#), ["ducts.supply_f contradicts"]);
+    assert_eq!(ducts(r#"{"near_bag_s": 0}"#), ["ducts.near_bag_s out_of_range"]);
+    assert_eq!(ducts(r#"{"far_bag_s": -4}"#), ["ducts.far_bag_s out_of_range"]);
+    let label = r#"{"label_rise_min_f": 75, "label_rise_max_f": 45}"#;
+    assert_eq!(heating(label), ["heating.label_rise_max_f contradicts"]);
+    assert_eq!(heating(r#"{"label_rise_max_f": 75}"#), ["heating.label_rise_min_f missing"]);
+    let home = |fields: &str| wrong(&with("home", fields));
+    assert_eq!(
+        home(r#"{"skirting_open": false, "skirting_open_ft": 12}"#),
+        ["home.skirting_open_ft contradicts"]
+    );
+    assert_eq!(
+        home(r#"{"belly": "sound", "belly_hole_in2": 12}"#),
+        ["home.belly_hole_in2 contradicts"]
+    );
+    assert_eq!(wrong(&with("windows", r#"[{"width_in": 30}]"#)), ["windows[0].height_in missing"]);
     let built = |year: i32| wrong(&with("home", &format!(r#"{{"year_built": {year}}}"#)));
     assert_eq!(built(2026), [""; 0]);
     assert_eq!(built(2027), ["home.year_built contradicts"]);

@@ -1,5 +1,6 @@
 //! Ducts, their leaks and what they bring.
 
+mod airflow;
 mod belly;
 mod fuels;
 mod marched;

@@ -8,6 +8,7 @@ mod energy;
 mod gates;
 mod heat;
 mod random;
+mod registers;
 mod season;
 mod unknown;
 

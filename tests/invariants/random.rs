@@ -80,6 +80,10 @@ pub(super) fn request(luck: &mut Luck, with_zip: bool) -> Value {
             "cooling": word(luck, &["none", "evaporative", "air_conditioner"]),
             "ground_below": word(luck, &["bare", "covered"]),
             "skirting_open": luck.pick(&FLAGS).clone(),
+            "skirting_insulated": luck.pick(&FLAGS).clone(),
+            "skirting_vents": word(luck, &["open", "blocked", "none"]),
+            "hay_bales": luck.pick(&FLAGS).clone(),
+            "belly": word(luck, &["sound", "torn", "missing"]),
             "wet_windows": word(luck, &["often", "sometimes", "never"]),
             "tenure": word(luck, &["owns_home_and_lot", "owns_home_rents_lot", "rents_home"]),
         },
@@ -101,10 +105,13 @@ pub(super) fn request(luck: &mut Luck, with_zip: bool) -> Value {
             "ends": word(luck, &["outdoors", "roof_cavity", "under_home"]),
         },
         "gaps": gaps(luck),
+        "ducts": ducts(luck),
+        "windows": windows(luck),
         "heat_cable": cable(luck),
         "heating": {"fuel": word(luck, &["electricity", "heat_pump", "propane", "wood"]),
             "sealed_label_seen": luck.pick(&FLAGS).clone(),
-            "stove_clear": luck.pick(&FLAGS).clone()},
+            "stove_clear": luck.pick(&FLAGS).clone(),
+            "warm_air": word(luck, &["all", "most", "half", "little", "none"])},
         "electricity_usd_per_kwh": number(luck, 0.08, 0.4),
     });
     if luck.below(8) == 0 {
@@ -151,6 +158,43 @@ fn water_heater(luck: &mut Luck) -> Value {
         "checked_by_technician": luck.pick(&FLAGS).clone(),
         "input_btu_h": number(luck, 10_000.0, 400_000.0),
     })
+}
+
+const DUCT_PLACES: [&str; 6] =
+    ["coil_cabinet", "plenum", "boot", "crossover", "end_cap", "return_side"];
+
+fn ducts(luck: &mut Luck) -> Value {
+    let all = 1 + luck.below(16);
+    let gap = |luck: &mut Luck| {
+        json!({
+            "place": luck.pick(&DUCT_PLACES), "length_in": luck.between(1.0, 60.0),
+            "width_in": luck.between(0.02, 1.0),
+            "air": word(luck, &["blown_into_closet", "blown_down", "sucked_in"]),
+        })
+    };
+    let many = luck.below(3);
+    json!({
+        "registers_count": all, "registers_closed_count": luck.below(all + 1),
+        "return_blocked": luck.pick(&FLAGS).clone(), "return_f": number(luck, 55.0, 78.0),
+        "supply_f": number(luck, 80.0, 180.0), "far_f": number(luck, 80.0, 180.0),
+        "near_bag_s": number(luck, 1.0, 20.0), "far_bag_s": number(luck, 1.0, 20.0),
+        "blower_dirty": luck.pick(&FLAGS).clone(), "short_cycles": luck.pick(&FLAGS).clone(),
+        "crossover": word(luck, &["sound", "loose", "fallen"]),
+        "gaps": (0..many).map(|_| gap(luck)).collect::<Vec<_>>(),
+    })
+}
+
+fn windows(luck: &mut Luck) -> Value {
+    let many = luck.below(3);
+    let window = |luck: &mut Luck| {
+        json!({
+            "count": 1 + luck.below(6), "width_in": luck.between(12.0, 60.0),
+            "height_in": luck.between(12.0, 60.0),
+            "glazing": word(luck, &["single", "single_storm", "double"]),
+            "film": luck.pick(&FLAGS).clone(), "escape": luck.pick(&FLAGS).clone(),
+        })
+    };
+    (0..many).map(|_| window(luck)).collect()
 }
 
 fn gaps(luck: &mut Luck) -> Value {

@@ -1,6 +1,7 @@
 //! The invented homes, held to what a trainer of home energy coaches would show and would never
 //! say. Source: the project's own safety rules; common practice.
 
+mod airflow;
 mod burners;
 mod cable;
 mod closet;
