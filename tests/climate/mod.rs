@@ -5,6 +5,7 @@ mod energy_code_zones;
 mod fao_56;
 mod noaa_lebanon;
 mod noaa_normals;
+mod other_places;
 #[cfg(feature = "peers")]
 mod real_years;
 mod spoiled_files;

@@ -362,8 +362,10 @@ export interface PlaceUsed {
   by_area: boolean;
   /** How far it is from the ZIP area. */
   distance_km: number | null;
-  /** Its elevation. */
+  /** Its elevation, or that of the home where it was told. */
   elevation_ft: number;
+  /** How much higher the home lies than the station. */
+  lifted_ft: number | null;
   /** Name of the weather station. */
   name: string;
   /** Its state. */
@@ -583,6 +585,8 @@ export interface Request {
     belly_hole_in2?: number | null;
     /** How it is cooled. */
     cooling?: "none" | "evaporative" | "air_conditioner" | null;
+    /** Height of the home above the sea. -300 to 12000 ft. */
+    elevation_ft?: number | null;
     /** What lies on the ground below it. */
     ground_below?: "bare" | "covered" | null;
     /** Bales of hay or straw stand against the skirting. */
@@ -607,6 +611,8 @@ export interface Request {
     skirting_vents?: "open" | "blocked" | "none" | null;
     /** Who owns home and lot. */
     tenure?: "owns_home_and_lot" | "owns_home_rents_lot" | "rents_home" | null;
+    /** Of another place whose weather is more like here. */
+    weather_zip?: string | null;
     /** Windows wet inside on cold mornings. */
     wet_windows?: "often" | "sometimes" | "never" | null;
     /** Width of the whole home. 7 to 60 ft. */

@@ -213,6 +213,14 @@ pub const WINDOW_COUNT: Bounds =
 pub const WINDOW_SIDE: Bounds =
     Bounds::new("window_side", "in", (6.0, 120.0), "from a peephole to a wall of glass");
 
+/// Height of a home above the sea.
+pub const ELEVATION: Bounds = Bounds::new(
+    "elevation",
+    "ft",
+    (-300.0, 12_000.0),
+    "from the lowest valley to the highest town of the United States",
+);
+
 /// Heat that a furnace gives.
 pub const OUTPUT: Bounds = Bounds::new(
     "furnace_output",
@@ -284,4 +292,5 @@ pub const ALL: &[&Bounds] = &[
     &REGISTERS,
     &CLOSED,
     &DUCT_AIR,
+    &ELEVATION,
 ];

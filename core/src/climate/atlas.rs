@@ -33,9 +33,38 @@ pub struct Place {
     pub distance: Option<Length>,
     /// Climate zone of the county.
     pub zone: Zone,
+    /// How much higher the home lies than the station, where somebody said how high; the weather is
+    /// brought to that height.
+    pub lifted: Option<Length>,
     /// The code itself is not in the table (it may be that of post-office boxes): station and zone
     /// are what most codes with the same first three digits have.
     pub by_area: bool,
+}
+
+impl Place {
+    /// The same place with the weather of another.
+    #[must_use]
+    pub fn with_weather_of(self, other: Self) -> Self {
+        Self { zone: self.zone, ..other }
+    }
+
+    /// The same place at its own height above the sea: [`Station::lifted`].
+    ///
+    /// ```
+    /// # #[cfg(feature = "atlas")] {
+    /// use winterseam::climate::Atlas;
+    /// use uom::si::{f64::Length, length::foot};
+    ///
+    /// let town = Atlas::embedded().place("59801").expect("known");
+    /// let ridge = town.clone().at(town.station.elevation + Length::new::<foot>(2000.0));
+    /// assert!(ridge.station.normals.annual_mean() < town.station.normals.annual_mean());
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn at(self, elevation: Length) -> Self {
+        let by = elevation - self.station.elevation;
+        Self { station: self.station.lifted(by), lifted: Some(by), ..self }
+    }
 }
 
 impl Atlas {
@@ -91,6 +120,7 @@ impl Atlas {
             station: self.stations[area.station].clone(),
             distance: area.km.map(|km| Length::new::<kilometer>(f64::from(km))),
             zone: area.zone,
+            lifted: None,
             by_area,
         })
     }

@@ -9,6 +9,10 @@ use uom::si::length::foot;
 pub struct Building {
     /// Five digits; `None` when nobody gave one.
     pub zip: Option<String>,
+    /// ZIP code of another place whose weather is more like that of the home.
+    pub weather_zip: Option<String>,
+    /// Height of the home above the sea, where somebody knows it.
+    pub elevation: Option<Length>,
     /// How many sections it came in.
     pub sections: Option<Sections>,
     /// Width of the whole home.

@@ -5,7 +5,7 @@ use crate::climate::Place;
 use crate::home::{HeaterKind, HeaterPlace, Home};
 use crate::plan::Plan;
 use crate::safety;
-use uom::si::length::mile;
+use uom::si::length::{foot, mile};
 
 /// Nine areas of ten have a station within 42 miles; beyond this the weather may be another.
 const FAR_MILES: f64 = 60.0;
@@ -20,6 +20,13 @@ pub(super) fn notes(home: &Home, place: Option<&Place>, plan: &Plan) -> Vec<Phra
     let far = place.and_then(|place| place.distance).map(|d| d.get::<mile>());
     if let Some(miles) = far.filter(|&miles| miles > FAR_MILES) {
         all.push(Phrase::new("note.far_station").with("miles", miles));
+    }
+    if let Some(feet) = place.and_then(|place| place.lifted).map(|by| by.get::<foot>().round()) {
+        let key = if feet < 0.0 { "note.lower_than_station" } else { "note.higher_than_station" };
+        all.push(Phrase::new(key).with("feet", feet.abs()));
+    }
+    if home.building.weather_zip.is_some() {
+        all.push(Phrase::new("note.weather_of_another_place"));
     }
     if safety::hides_jobs(&plan.stops) {
         all.push(Phrase::new("note.jobs_hidden"));

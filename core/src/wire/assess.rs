@@ -9,6 +9,7 @@ use crate::home::Home;
 use crate::report::{Every, Reminder, Report, report};
 use crate::safety::Lines;
 use crate::words::{Language, render};
+use uom::si::f64::Length;
 
 /// The plan for the home that a request describes. Without climate tables a request with a ZIP code
 /// is refused; one without is answered, as nothing is worked out over a year.
@@ -59,15 +60,30 @@ type Told = (Home, Option<Place>, Report);
 fn told(request: &Tree, atlas: Option<&Atlas>) -> Result<Told, Vec<FieldError>> {
     let home = home(request)?;
     let zip = home.building.zip.as_deref();
-    let place = zip.map(|zip| place(zip, atlas)).transpose()?;
+    let place = zip.map(|zip| place("home.zip", zip, atlas)).transpose()?;
+    let other = home.building.weather_zip.as_deref();
+    let other = other.map(|zip| self::place("home.weather_zip", zip, atlas)).transpose()?;
+    let place = place.map(|place| with_weather(place, other, home.building.elevation));
     let year = place.as_ref().map(|place| Year::of(&place.station));
     let weather = place.as_ref().zip(year.as_ref()).map(|(place, year)| Weather { place, year });
     let report = report(&home, weather.as_ref(), &Lines::default());
     Ok((home, place, report))
 }
 
-fn place(zip: &str, atlas: Option<&Atlas>) -> Result<Place, Vec<FieldError>> {
-    let wrong = |reason| vec![FieldError::at("home.zip", reason)];
+/// The home's own weather: that of another place where somebody chose it, at its own height.
+fn with_weather(place: Place, other: Option<Place>, elevation: Option<Length>) -> Place {
+    let place = match other {
+        Some(other) => place.with_weather_of(other),
+        None => place,
+    };
+    match elevation {
+        Some(elevation) => place.at(elevation),
+        None => place,
+    }
+}
+
+fn place(path: &str, zip: &str, atlas: Option<&Atlas>) -> Result<Place, Vec<FieldError>> {
+    let wrong = |reason| vec![FieldError::at(path, reason)];
     let atlas = atlas.ok_or_else(|| wrong(Reason::NoClimate))?;
     atlas.place(zip).ok_or_else(|| wrong(Reason::NoSuchPlace { got: zip.to_owned() }))
 }

@@ -81,6 +81,7 @@ fn place_used(zip: String, place: &Place) -> PlaceUsed {
         state: station.state.clone(),
         distance_km: place.distance.map(|d| d.get::<kilometer>().round()),
         elevation_ft: station.elevation.get::<foot>().round(),
+        lifted_ft: place.lifted.map(|by| by.get::<foot>().round()),
         zone: place.zone.to_string(),
         by_area: place.by_area,
     }

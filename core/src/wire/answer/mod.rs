@@ -230,8 +230,10 @@ pub struct PlaceUsed {
     pub state: String,
     /// How far it is from the ZIP area.
     pub distance_km: Option<f64>,
-    /// Its elevation.
+    /// Its elevation, or that of the home where it was told.
     pub elevation_ft: f64,
+    /// How much higher the home lies than the station.
+    pub lifted_ft: Option<f64>,
     /// Climate zone.
     pub zone: String,
     /// Only the first three digits were known.

@@ -23,6 +23,7 @@ pub(super) fn contradictions(request: &Tree) -> Vec<FieldError> {
     problems.extend(ducts(request.get("ducts")));
     problems.extend(label_rise(request.get("heating")));
     problems.extend(belly(request.get("home")));
+    problems.extend(weather_without_zip(request.get("home")));
     problems.extend(request.get("windows").entries().iter().enumerate().flat_map(window));
     problems
 }
@@ -158,6 +159,12 @@ fn skirting(home: &Tree) -> Option<FieldError> {
     let (open, feet) = (home.get("skirting_open").flag()?, home.get("skirting_open_ft").number()?);
     let differ = open != (feet > 0.0) && walk::SKIRTING_GAP.allow(feet);
     differ.then(|| contradicts("home.skirting_open_ft", "home.skirting_open"))
+}
+
+/// Another place's weather, or the home's own height, needs the place of the home.
+fn weather_without_zip(home: &Tree) -> Option<FieldError> {
+    let asked = home.get("weather_zip").is_seen() || home.get("elevation_ft").is_seen();
+    (asked && !home.get("zip").is_seen()).then(|| FieldError::at("home.zip", Reason::Missing))
 }
 
 /// Only a torn belly has holes to measure.

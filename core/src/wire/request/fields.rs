@@ -55,6 +55,10 @@ pub const REQUEST: Shape = Map(&[
 
 const HOME: &[Field] = &[
     Field::seen("zip", Zip, "Five digits."),
+    Field::seen("weather_zip", Zip, "Of another place whose weather is more like here.")
+        .called("weather_zip"),
+    Field::seen("elevation_ft", Number(&walk::ELEVATION), "Height of the home above the sea.")
+        .called("elevation"),
     Field::seen("sections", Word(Sections::WORDS), "How many sections it came in."),
     Field::seen("width_ft", Number(&walk::HOME_WIDTH), "Width of the whole home."),
     Field::seen("length_ft", Number(&walk::HOME_LENGTH), "Length without the hitch."),

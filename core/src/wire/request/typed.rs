@@ -72,6 +72,8 @@ pub(super) fn home(request: &Tree, today: Date) -> Home {
 fn building(home: &Tree) -> Building {
     Building {
         zip: home.get("zip").text().map(str::to_owned),
+        weather_zip: home.get("weather_zip").text().map(str::to_owned),
+        elevation: home.feet("elevation_ft"),
         sections: home.choice("sections"),
         width: home.feet("width_ft"),
         length: home.feet("length_ft"),
