@@ -44,7 +44,7 @@ fn blowers_move_what_their_manuals_print() {
 }
 
 /// Thin air takes less pressure to move: on 5,000 ft a blower moves as much against 0.83 of the
-/// pressure (fan laws; standard atmosphere by PsychroLib 2.5.0: 0.8320).
+/// pressure (fan laws; standard atmosphere by `PsychroLib` 2.5.0: 0.8320).
 #[test]
 fn thin_air_is_moved_as_far_by_less_pressure() {
     let (sea, high) = (density(1.2014), density(1.2014 * 0.832));

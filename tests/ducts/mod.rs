@@ -2,6 +2,7 @@
 
 mod airflow;
 mod belly;
+mod field;
 mod fuels;
 mod marched;
 mod psychrolib;

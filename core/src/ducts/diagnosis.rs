@@ -111,7 +111,7 @@ pub fn diagnosis(home: &Home) -> Option<Diagnosis> {
     })
 }
 
-/// Rise of the air from return to nearest register.
+/// Rise of the air from return to nearest register, as [`rise`](super::rise()) reckons it.
 #[must_use]
 pub fn rise_found(found: &DuctsFound) -> Option<TemperatureInterval> {
     Some(warmer_by(found.near_air?, found.return_air?))

@@ -129,8 +129,31 @@ fn surface([c, x1, x2, y1, y2, xy]: &[f64; 6], (x, y): (f64, f64)) -> f64 {
     c + x1 * x + x2 * x * x + y1 * y + y2 * y * y + xy * x * y
 }
 
-/// Efficiency of a heat pump and its auxiliary heat together, for a need over what the pump can give.
+/// Efficiency of a heat pump and its auxiliary heat together.
 ///
+/// # Equation
+/// ```text
+/// e = 1 ÷ (s ÷ p + 1 − s), s = 1 ÷ max(1, n)
+/// ```
+///
+/// # Symbols
+/// | symbol | meaning | unit | name |
+/// |---|---|---|---|
+/// | `e` | heat for each unit of power, both together | – | returned |
+/// | `p` | the same of the pump alone | – | `pump` |
+/// | `n` | need over what the pump can give | – | `need_over_capacity` |
+/// | `s` | share of the need that the pump gives | – | `by_pump` |
+///
+/// # Source
+/// [`EQUIPMENT_CURVES`](crate::sources::ducts::EQUIPMENT_CURVES) for `p`; the rest is a balance.
+///
+/// # Valid for
+/// A pump that runs along with its auxiliary heat.
+///
+/// # Leaves out
+/// Auxiliary heat that a thermostat calls for too early.
+///
+/// # Examples
 /// ```
 /// use uom::si::{f64::Ratio, ratio::ratio};
 /// use winterseam::ducts::with_auxiliary;

@@ -41,7 +41,7 @@ fn dirt(look: Option<FilterLook>) -> [f64; 3] {
 /// What a filter that was seen holds back at 300 feet a minute: by its looks, as nobody can see its
 /// grade.
 #[must_use]
-pub fn drop_of(filter: &Filter) -> Figure<Pressure> {
+pub(crate) fn drop_of(filter: &Filter) -> Figure<Pressure> {
     let inches = |at: usize| Pressure::new::<inch_of_water>(CLEAN[at] + dirt(filter.look)[at]);
     let confidence = if filter.look.is_some() { Confidence::Seen } else { Confidence::Guessed };
     Figure::exact(inches(1), confidence, &[&PRESSURE_DROPS])

@@ -12,7 +12,7 @@ const AT_CROSSOVER: f64 = 0.7;
 
 /// What presses on a leak while the blower runs; below zero where it sucks.
 #[must_use]
-pub fn pressure_at(place: DuctGapPlace, running: &Running) -> Pressure {
+pub(crate) fn pressure_at(place: DuctGapPlace, running: &Running) -> Pressure {
     match place {
         DuctGapPlace::CoilCabinet => running.cabinet,
         DuctGapPlace::Plenum => running.trunk,
@@ -36,7 +36,8 @@ pub enum GoesTo {
     DrawnIn,
 }
 
-/// Where a leak leads: as it was felt with the fan on, or as is usual at its place.
+/// Where a leak leads: as it was felt with the fan on, or as is usual at its place;
+/// [`USUAL_DUCTS`](crate::sources::ducts::USUAL_DUCTS).
 #[must_use]
 pub fn goes_to(place: DuctGapPlace, felt: Option<LeakAir>) -> GoesTo {
     match (felt, place) {

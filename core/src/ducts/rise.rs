@@ -49,6 +49,42 @@ pub fn rise(output: Power, flow: VolumeRate, density: MassDensity) -> Temperatur
 }
 
 /// Air that passes a furnace of this output with this rise: [`rise`] turned round.
+///
+/// # Equation
+/// ```text
+/// Q = P ÷ (ρ · c · ΔT)
+/// ```
+///
+/// # Symbols
+/// | symbol | meaning | unit | name |
+/// |---|---|---|---|
+/// | `Q` | air through it | m³/s | returned |
+/// | `P` | heat that the furnace gives | W | `output` |
+/// | `ΔT` | rise | K | `rise` |
+/// | `ρ`, `c` | density and heat capacity of air | kg/m³, J/(kg·K) | `density` |
+///
+/// # Source
+/// [`RISE_TABLES`](crate::sources::ducts::RISE_TABLES)
+///
+/// # Valid for
+/// A rise above zero, after ten minutes.
+///
+/// # Leaves out
+/// A burner that gives less than its label says.
+///
+/// # Examples
+/// ```
+/// use uom::si::f64::{MassDensity, Power, TemperatureInterval};
+/// use uom::si::mass_density::kilogram_per_cubic_meter;
+/// use uom::si::temperature_interval::degree_fahrenheit;
+/// use winterseam::ducts::flow_of_rise;
+/// use winterseam::units::{power::btu_per_hour, volume_rate::cfm};
+///
+/// let sea = MassDensity::new::<kilogram_per_cubic_meter>(1.2014);
+/// let rise = TemperatureInterval::new::<degree_fahrenheit>(60.0);
+/// let flow = flow_of_rise(Power::new::<btu_per_hour>(45_000.0), rise, sea);
+/// assert!((flow.get::<cfm>() - 694.4).abs() < 2.0);
+/// ```
 #[must_use]
 pub fn flow_of_rise(output: Power, rise: TemperatureInterval, density: MassDensity) -> VolumeRate {
     output / (density * heat_capacity() * rise)

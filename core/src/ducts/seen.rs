@@ -43,7 +43,7 @@ fn usual_loss(home: &Home) -> [f64; 3] {
     }
 }
 
-/// What is usual to be lost where nobody measured; a draw may have set it.
+/// Share of the fan's air that is usual to be lost where nobody measured: [`USUAL_DUCTS`].
 #[must_use]
 pub fn lost(home: &Home) -> Figure<Ratio> {
     let [low, best, high] = usual_loss(home).map(Ratio::new::<ratio>);
@@ -56,7 +56,7 @@ pub fn lost(home: &Home) -> Figure<Ratio> {
 
 /// Share of a home's heat that its ducts bring.
 #[must_use]
-pub fn warm_air_share(home: &Home) -> Ratio {
+pub(crate) fn warm_air_share(home: &Home) -> Ratio {
     let stove = home.heating.fuel.is_some_and(Fuel::in_a_stove);
     Ratio::new::<ratio>(match home.heating.warm_air {
         Some(WarmAir::All) => 1.0,
@@ -74,9 +74,9 @@ pub fn warm_air_share(home: &Home) -> Ratio {
     })
 }
 
-/// Heat that the furnace gives while it runs: by its label, or as is usual.
+/// Heat that the furnace gives while it runs: by its label, or as is usual (common practice).
 #[must_use]
-pub fn capacity(home: &Home) -> Power {
+pub(crate) fn capacity(home: &Home) -> Power {
     let usual = match home.heating.fuel {
         Some(Fuel::HeatPump) => 8.8,
         Some(Fuel::Electricity) => 12.0,
@@ -85,9 +85,9 @@ pub fn capacity(home: &Home) -> Power {
     home.heating.output.unwrap_or(Power::new::<kilowatt>(usual))
 }
 
-/// Heat through the walls of all supply ducts.
+/// Heat through the walls of all supply ducts: [`USUAL_DUCTS`].
 #[must_use]
-pub fn walls(home: &Home) -> ThermalConductance {
+pub(crate) fn walls(home: &Home) -> ThermalConductance {
     let (width, length) = home.building.size();
     let area: Area = width * length * DUCTS_OF_FLOOR;
     ThermalConductance::new::<watt_per_kelvin>(area.get::<square_meter>() * WALLS_W_M2_K)
@@ -95,7 +95,7 @@ pub fn walls(home: &Home) -> ThermalConductance {
 
 /// A furnace and its ducts that run.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct AirMoved {
+pub(crate) struct AirMoved {
     /// Air and pressures.
     pub running: Running,
     /// Share of the fan's air that leaves the ducts for belly or outdoors.
@@ -104,9 +104,9 @@ pub struct AirMoved {
     pub of_clean: Ratio,
 }
 
-/// What a furnace moves, as it was found.
+/// What a furnace moves, as it was found; a draw may have set what its ducts lose.
 #[must_use]
-pub fn air_moved(home: &Home, density: MassDensity) -> AirMoved {
+pub(crate) fn air_moved(home: &Home, density: MassDensity) -> AirMoved {
     let found = &home.ducts;
     let system = system(home, density);
     let running = system.running();
