@@ -4,7 +4,7 @@
 import type { Core } from "../core.js";
 import type { Language } from "../labels/index.js";
 import type { Answer, Problem } from "../wire.js";
-import { type Reading, readWalk, type Trouble, type Written } from "./reading.js";
+import { at, pair, put, type Reading, readWalk, type Trouble, type Written } from "./reading.js";
 import type { Walk } from "./walk.js";
 
 export interface Outcome {
@@ -32,26 +32,34 @@ export function assessWalk(walk: Walk, core: Core, language: Language, today: st
   return { answer: null, request, troubles, numbers };
 }
 
-/** A problem at the path that the page knows it by: its gap may stand in another row. */
+/** A list, and the place of an entry in it, at the start of a plain path. */
+const IN_LIST = /^(.+?)\.(\d+)\b/;
+
+/** A problem at the path that the page knows it by: its entry may stand in another row. */
 function onPage(problem: Problem, { rows }: Reading): Trouble {
   const path = plain(problem.path).replace(
-    /^gaps\.(\d+)/,
-    (_, index: string) => `gaps.${rows[Number(index)] ?? index}`,
+    IN_LIST,
+    (_, list: string, entry: string) => `${list}.${rows.get(list)?.[Number(entry)] ?? entry}`,
   );
   return { path, message: problem.message };
 }
 
-/** Takes the refused fields out of the request; says whether there was anything to take. */
+/**
+ * Takes the refused fields out of the request, an entry of a list as a whole, and what means nothing
+ * without them; says whether there was anything to take.
+ */
 function leaveOut(reading: Reading, problems: readonly Problem[], today: string): boolean {
   const paths = new Set(problems.map((problem) => plain(problem.path)));
-  const gaps = new Set<number>();
+  const entries = new Map<string, Set<number>>();
   let taken = false;
   for (const path of paths) {
-    const gap = /^gaps\.(\d+)/.exec(path);
-    if (gap) gaps.add(Number(gap[1]));
+    const [, list, entry] = IN_LIST.exec(path) ?? [];
+    if (list) entries.set(list, (entries.get(list) ?? new Set()).add(Number(entry)));
     else taken = takeOut(reading.request, path, today) || taken;
   }
-  return takeOutGaps(reading, gaps) || taken;
+  for (const [list, refused] of entries) taken = takeOutOf(list, refused, reading) || taken;
+  pair(reading.request);
+  return taken;
 }
 
 function takeOut(request: Written, path: string, today: string): boolean {
@@ -62,20 +70,22 @@ function takeOut(request: Written, path: string, today: string): boolean {
   }
   const steps = path === "heat_cable.present" ? ["heat_cable"] : path.split(".");
   const last = steps.pop() as string;
-  let at: unknown = request;
-  for (const step of steps) at = (at as Record<string, unknown> | undefined)?.[step];
-  if (typeof at !== "object" || at === null || !(last in at)) return false;
-  delete (at as Record<string, unknown>)[last];
+  const part = steps.length > 0 ? at(request, steps.join(".")) : request;
+  if (typeof part !== "object" || part === null || !(last in part)) return false;
+  delete (part as Record<string, unknown>)[last];
   return true;
 }
 
-function takeOutGaps(reading: Reading, gaps: ReadonlySet<number>): boolean {
-  if (gaps.size === 0) return false;
-  const all = reading.request.gaps ?? [];
-  const stays = (_: unknown, index: number) => !gaps.has(index);
+function takeOutOf(
+  list: string,
+  refused: ReadonlySet<number>,
+  { request, rows }: Reading,
+): boolean {
+  const all = at(request, list) as unknown[];
+  const stays = (_: unknown, entry: number) => !refused.has(entry);
   const left = all.filter(stays);
-  reading.request.gaps = left;
-  reading.rows = reading.rows.filter(stays);
+  put(request, list, left);
+  rows.set(list, (rows.get(list) ?? []).filter(stays));
   return left.length < all.length;
 }
 

@@ -20,7 +20,6 @@ export interface Written {
   gaps?: Part[];
   heating?: Part;
   heat_cable?: Part;
-  water_heater?: Part;
   [part: string]: unknown;
 }
 
@@ -28,8 +27,8 @@ export interface Written {
 export interface Reading {
   request: Written;
   troubles: Trouble[];
-  /** Row on the page of each gap in the request; a gap without its two sizes is not in it. */
-  rows: number[];
+  /** By the path of each list: row on the page of each of its entries. Half a row is not in it. */
+  rows: Map<string, number[]>;
   /** Numbers read from typed text, by path. */
   numbers: Map<string, number>;
 }
@@ -42,7 +41,7 @@ export function readWalk(walk: Walk, core: Pick<Core, "measure">, today: string)
   const reading: Reading = {
     request: { today },
     troubles: [],
-    rows: [],
+    rows: new Map(),
     numbers: new Map(),
   };
   const read = (path: string, question: Question) => note(reading, path, question, walk, core);
@@ -51,7 +50,9 @@ export function readWalk(walk: Walk, core: Pick<Core, "measure">, today: string)
     if (value !== null) put(reading.request, question.path, value);
   }
   readGaps(walk, reading, read);
-  pair(reading, walk);
+  for (const path of Object.keys(COUNTS)) gather(reading, path);
+  price(reading, walk);
+  pair(reading.request);
   return reading;
 }
 
@@ -71,6 +72,12 @@ export function readText(text: string, question: Question, core: Pick<Core, "mea
     default:
       return { value: text.trim() };
   }
+}
+
+/** What stands at a dotted path. */
+export function at(target: object, path: string): unknown {
+  const into = (found: unknown, step: string) => (found as Part | undefined)?.[step];
+  return path.split(".").reduce(into, target);
 }
 
 /** Writes a value at a dotted path, making the objects on the way. */
@@ -104,6 +111,7 @@ function readGaps(
   read: (path: string, question: Question) => Value | null,
 ): void {
   const gaps: Part[] = [];
+  const rows: number[] = [];
   for (let row = 0; row < walk.gapCount; row += 1) {
     const gap: Part = { place: walk.given(`gaps.${row}.place`) };
     for (const question of GAP_QUESTIONS) {
@@ -112,9 +120,10 @@ function readGaps(
     }
     if (!isWhole(gap)) continue;
     gaps.push(gap);
-    reading.rows.push(row);
+    rows.push(row);
   }
   if (gaps.length > 0) reading.request.gaps = gaps;
+  reading.rows.set("gaps", rows);
 }
 
 /** A gap counts once it has its length and a width, or is said to be unmeasured. */
@@ -123,24 +132,41 @@ function isWhole({ length_in, width_in, width_class }: Part): boolean {
   return length_in !== undefined && (width_in !== undefined || width_class !== undefined);
 }
 
-/** Halves that mean nothing alone wait for their other half: a price and its unit, two days. */
-function pair({ request, troubles }: Reading, walk: Walk): void {
-  const { heating, heat_cable: cable, water_heater: heater } = request;
-  if (heating?.price_usd !== undefined) {
-    heating.price_per ??= SOLD_BY[walk.given("heating.fuel")];
-    if (!heating.price_per)
-      troubles.push({ path: "heating.price_per", label: "trouble.price_per" });
-  }
-  if (heating) keepBoth(heating, "price_usd", "price_per");
-  if (cable) keepBoth(cable, "on_day", "off_day");
-  if (heater?.turns) heater.turns = wholeTurns(heater.turns as Record<string, Part>);
+/** Lists that are asked row by row, and when a row counts. */
+const COUNTS: Record<string, (row: Part) => boolean> = {
+  "water_heater.turns": ({ marks_down, tap_f }) => marks_down !== undefined && tap_f !== undefined,
+  "ducts.gaps": ({ place, length_in, width_in }) =>
+    place !== undefined && length_in !== undefined && width_in !== undefined,
+};
+
+/** Makes a list of the rows that count, in order. */
+function gather({ request, rows }: Reading, path: string): void {
+  const asked = at(request, path) as Record<string, Part> | undefined;
+  if (!asked) return;
+  const whole = Object.entries(asked).filter(([, row]) => COUNTS[path]?.(row));
+  put(
+    request,
+    path,
+    whole.map(([, row]) => row),
+  );
+  rows.set(
+    path,
+    whole.map(([row]) => Number(row)),
+  );
 }
 
-/** Turns of the dial in order; one without its place or its reading waits. */
-function wholeTurns(turns: Record<string, Part>): Part[] {
-  return Object.values(turns).filter(
-    ({ marks_down, tap_f }) => marks_down !== undefined && tap_f !== undefined,
-  );
+/** A price gets the unit that its fuel is sold by, or waits for it. */
+function price({ request: { heating }, troubles }: Reading, walk: Walk): void {
+  if (heating?.price_usd === undefined) return;
+  heating.price_per ??= SOLD_BY[walk.given("heating.fuel")];
+  if (!heating.price_per) troubles.push({ path: "heating.price_per", label: "trouble.price_per" });
+}
+
+/** Halves that mean nothing alone wait for their other half. */
+export function pair({ heating, heat_cable: cable }: Written): void {
+  if (heating) keepBoth(heating, "price_usd", "price_per");
+  if (heating) keepBoth(heating, "label_rise_min_f", "label_rise_max_f");
+  if (cable) keepBoth(cable, "on_day", "off_day");
 }
 
 function keepBoth(part: Part, one: string, other: string): void {

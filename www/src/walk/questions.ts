@@ -91,6 +91,28 @@ const TURNS: readonly Question[] = [0, 1, 2, 3, 4].flatMap((turn) => {
   );
 });
 
+const sectionsJoined = (given: Given) => ["double", "triple"].includes(given("home.sections"));
+const hasRegisters = (given: Given) => given("heating.warm_air") !== "none";
+
+const DUCT_PLACES = ["coil_cabinet", "plenum", "boot", "crossover", "end_cap", "return_side"];
+
+/** Gaps in ducts and cabinet, each asked once the one before has its place. */
+const DUCT_GAPS: readonly Question[] = [0, 1, 2, 3, 4].flatMap((row) => {
+  const at = `ducts.gaps.${row}`;
+  return [
+    ...onlyWhen(
+      (given) => hasRegisters(given) && (row === 0 || given(`ducts.gaps.${row - 1}.place`) !== ""),
+      choiceOfMany(`${at}.place`, "duct_place", DUCT_PLACES),
+    ),
+    ...onlyWhen(
+      (given) => hasRegisters(given) && given(`${at}.place`) !== "",
+      measure(`${at}.length_in`, "in"),
+      { path: `${at}.width_in`, input: { kind: "measure", unit: "in", quick: QUICK_WIDTHS } },
+      choice(`${at}.air`, "leak_air", ["blown_into_closet", "blown_down", "sucked_in"]),
+    ),
+  ];
+});
+
 const START: Station = {
   key: "start",
   groups: [
@@ -154,6 +176,29 @@ const INSIDE: Station = {
         yesNo("heating.sealed_label_seen"),
         choice("furnace_filter.look", "filter", ["bright", "grey", "dim", "blocked"]),
         measure("furnace_filter.in_use_days", "days"),
+      ],
+    },
+    {
+      key: "airflow",
+      questions: [
+        choice("heating.warm_air", "warm_air", ["all", "most", "half", "little", "none"]),
+        ...onlyWhen(
+          hasRegisters,
+          number("ducts.registers_count"),
+          number("ducts.registers_closed_count"),
+          yesNo("ducts.return_blocked"),
+          yesNo("ducts.short_cycles"),
+          yesNo("ducts.blower_dirty"),
+          number("heating.output_btu_h"),
+          number("heating.label_rise_min_f"),
+          number("heating.label_rise_max_f"),
+          measure("ducts.return_f", "f"),
+          measure("ducts.supply_f", "f"),
+          measure("ducts.far_f", "f"),
+          measure("ducts.near_bag_s", "s"),
+          measure("ducts.far_bag_s", "s"),
+        ),
+        ...DUCT_GAPS,
       ],
     },
     {
@@ -234,6 +279,10 @@ const OUTSIDE: Station = {
       questions: [
         choice("home.ground_below", "ground", ["bare", "covered"]),
         yesNo("home.skirting_open"),
+        ...onlyWhen(
+          (given) => sectionsJoined(given) && hasRegisters(given),
+          choice("ducts.crossover", "crossover", ["sound", "loose", "fallen"]),
+        ),
       ],
     },
     {

@@ -60,6 +60,45 @@ test("turns_of_the_dial_become_a_list_and_a_half_given_one_waits", () => {
   assert.deepEqual(request.water_heater, { tap_f: 140, turns: [{ marks_down: 1, tap_f: 130 }] });
 });
 
+test("gaps_in_ducts_become_a_list_and_a_refused_one_is_named_in_its_row", () => {
+  const walk = walkOf({
+    "ducts.gaps.0.place": "boot",
+    "ducts.gaps.1.place": "coil_cabinet",
+    "ducts.gaps.1.length_in": "30",
+    "ducts.gaps.1.width_in": "99",
+    "ducts.gaps.2.place": "plenum",
+    "ducts.gaps.2.length_in": "12",
+    "ducts.gaps.2.width_in": "0.25",
+  });
+  const whole = { place: "plenum", length_in: 12, width_in: 0.25 };
+  const refuses = { ...core, assess };
+  function assess(request) {
+    if (request.ducts.gaps.length === 2) return refused("ducts.gaps[0].width_in");
+    return { answer: request };
+  }
+  const { answer, troubles } = assessWalk(walk, refuses, "en", TODAY);
+  assert.deepEqual(answer.ducts, { gaps: [whole] });
+  assert.deepEqual(
+    troubles.map(({ path }) => path),
+    ["ducts.gaps.1.width_in"],
+  );
+});
+
+test("half_of_a_pair_goes_with_the_half_that_was_refused", () => {
+  const assess = ({ heating }) => {
+    if (heating.label_rise_max_f) return refused("heating.label_rise_max_f");
+    if (heating.label_rise_min_f) return refused("heating.label_rise_max_f");
+    return { answer: heating };
+  };
+  const walk = walkOf({
+    "heating.soot": "true",
+    "heating.label_rise_min_f": "45",
+    "heating.label_rise_max_f": "999",
+  });
+  const { answer } = assessWalk(walk, { ...core, assess }, "en", TODAY);
+  assert.deepEqual(answer, { soot: true });
+});
+
 test("unreadable_text_is_named_and_left_where_it_was_typed", () => {
   const walk = walkOf({ "water_heater.tap_f": "warm", "home.bedrooms_count": "2.5" });
   const { request, troubles } = readWalk(walk, core, TODAY);
@@ -78,7 +117,7 @@ test("a_gap_counts_once_both_its_sizes_are_there", () => {
   ]);
   const { request, rows } = readWalk(walk, core, TODAY);
   assert.deepEqual(request.gaps, [{ place: "door_bottom", length_in: 36, width_in: 0.25 }]);
-  assert.deepEqual(rows, [1]);
+  assert.deepEqual(rows.get("gaps"), [1]);
 });
 
 test("a_price_waits_for_its_unit_unless_the_fuel_has_only_one", () => {
