@@ -1,6 +1,7 @@
 //! What holds for every home there could be: the project's own rules of safety, tried on thousands
 //! of random walks. Nothing here has an expected value of its own.
 
+mod airflow;
 mod answers;
 mod closet;
 mod dangers;

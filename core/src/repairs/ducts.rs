@@ -42,7 +42,8 @@ fn under_floor(place: DuctGapPlace) -> bool {
 /// Whether somebody felt or measured that ducts lose air on the way.
 fn lose_air(home: &Home) -> bool {
     let gap = home.ducts.gaps.iter().any(|gap| !gap.sealed && under_floor(gap.place));
-    let likely = diagnosis(home).is_some_and(|found| found.lost_on_the_way.get::<ratio>() >= 0.5);
+    let lost = diagnosis(home).and_then(|found| found.lost_on_the_way);
+    let likely = lost.is_some_and(|lost| lost.get::<ratio>() >= 0.5);
     gap || likely
 }
 

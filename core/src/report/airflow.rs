@@ -58,12 +58,16 @@ fn registers(found: &DuctsFound) -> Option<Phrase> {
 /// What the readings together say, with how likely it is.
 fn diagnosed(home: &Home) -> Vec<Phrase> {
     let Some(found) = diagnosis(home) else { return vec![] };
-    let told =
-        |key: &'static str, likely: Ratio| Phrase::new(key).with("how", Phrase::new(how(likely)));
-    vec![
+    let told = |key: &'static str, likely: Option<Ratio>| {
+        likely.map(|likely| Phrase::new(key).with("how", Phrase::new(how(likely))))
+    };
+    [
         told("finding.short_of_air", found.short_of_air),
         told("finding.lost_on_the_way", found.lost_on_the_way),
     ]
+    .into_iter()
+    .flatten()
+    .collect()
 }
 
 /// Words for a likelihood: judgement.
