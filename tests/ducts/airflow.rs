@@ -148,6 +148,18 @@ fn closed_registers_press_more_air_out_of_leaks() {
     });
 }
 
+/// Fan laws: at one speed a fan moves the same volume of thin air through the same ducts, as both its
+/// pressure and theirs go with the density (5,000 ft: 0.8320 by `PsychroLib` 2.5.0).
+#[test]
+fn thin_air_passes_the_same_ducts_as_fast_under_less_pressure() {
+    let sea = system(0.8).running();
+    let high = System { density: super::density() * 0.832, ..system(0.8) }.running();
+    assert!((cfm(high.flow) - cfm(sea.flow)).abs() < 1e-6);
+    assert!((cfm(high.leaked) - cfm(sea.leaked)).abs() < 1e-6);
+    assert!(((high.trunk / sea.trunk).get::<ratio>() - 0.832).abs() < 1e-9);
+    assert!(((high.back / sea.back).get::<ratio>() - 0.832).abs() < 1e-9);
+}
+
 /// A filter that takes 0.2 in more at 1,000 cfm leaves 967.9 of 1,022.9 cfm at 0.4 in: a share of
 /// 0.946 (computed by Python 3.11, drop with the square of the flow); dirt costs a tenth of the air,
 /// not half of it. Theirs is a parabola that misses the table by up to 8 cfm of a thousand.

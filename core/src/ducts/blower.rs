@@ -9,6 +9,11 @@ use uom::si::mass_density::kilogram_per_cubic_meter;
 /// Density that the tables of makers hold for, kg/m³: 0.075 lb/ft³.
 const STANDARD: f64 = 1.201_4;
 
+/// Density of air over that of the tables.
+pub(super) fn over_standard(density: MassDensity) -> f64 {
+    density.get::<kilogram_per_cubic_meter>() / STANDARD
+}
+
 /// A blower by what its motor holds on to.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Blower {
@@ -77,7 +82,7 @@ const GIVES_OUT: f64 = 2.0;
 /// ```
 #[must_use]
 pub fn moved(blower: Blower, against: Pressure, density: MassDensity) -> VolumeRate {
-    let thinner = STANDARD / density.get::<kilogram_per_cubic_meter>();
+    let thinner = 1.0 / over_standard(density);
     let inches = against.get::<inch_of_water>() * thinner;
     let table = match blower {
         Blower::ConstantSpeed(Tap::Low) => LOW,

@@ -1,12 +1,13 @@
 //! What a furnace filter holds back.
 
+use super::blower::over_standard;
 use crate::home::{Filter, FilterLook};
 use crate::math::pow;
 use crate::sources::ducts::PRESSURE_DROPS;
 use crate::sources::{Confidence, Figure};
 use crate::units::pressure::inch_of_water;
 use uom::si::area::square_inch;
-use uom::si::f64::{Area, Pressure, Velocity, VolumeRate};
+use uom::si::f64::{Area, MassDensity, Pressure, Velocity, VolumeRate};
 use uom::si::velocity::foot_per_minute;
 
 /// Speed through its face that drops are told at, ft/min.
@@ -77,7 +78,7 @@ impl FilterInPlace {
     ///
     /// # Equation
     /// ```text
-    /// Δp = Δp₀ · (v ÷ v₀)^1.3
+    /// Δp = Δp₀ · (v ÷ v₀)^1.3 · (ρ ÷ ρ₀)^0.3
     /// ```
     ///
     /// # Symbols
@@ -86,6 +87,7 @@ impl FilterInPlace {
     /// | `Δp` | drop | Pa | returned |
     /// | `Δp₀` | drop at 300 ft/min | Pa | `told` |
     /// | `v`, `v₀` | speed through the face, and 300 ft/min | m/s | `face_velocity`, `TOLD_AT` |
+    /// | `ρ`, `ρ₀` | density of the air, and that of the tables: with the power by which the drop is not viscous | kg/m³ | `density` |
     ///
     /// # Source
     /// [`PRESSURE_DROPS`]
@@ -98,17 +100,20 @@ impl FilterInPlace {
     ///
     /// # Examples
     /// ```
-    /// use uom::si::f64::{Pressure, VolumeRate};
+    /// use uom::si::f64::{MassDensity, Pressure, VolumeRate};
+    /// use uom::si::mass_density::kilogram_per_cubic_meter;
     /// use winterseam::ducts::FilterInPlace;
     /// use winterseam::units::{pressure::inch_of_water, volume_rate::cfm};
     ///
     /// let filter = FilterInPlace::usual_size(Pressure::new::<inch_of_water>(0.14));
-    /// let at_500_ft_min = filter.drop(VolumeRate::new::<cfm>(500.0 * 400.0 / 144.0));
+    /// let sea = MassDensity::new::<kilogram_per_cubic_meter>(1.2014);
+    /// let at_500_ft_min = filter.drop(VolumeRate::new::<cfm>(500.0 * 400.0 / 144.0), sea);
     /// assert!((at_500_ft_min.get::<inch_of_water>() - 0.272).abs() < 0.001);
     /// ```
     #[must_use]
-    pub fn drop(&self, flow: VolumeRate) -> Pressure {
+    pub fn drop(&self, flow: VolumeRate, density: MassDensity) -> Pressure {
         let speed = self.face_velocity(flow).get::<foot_per_minute>();
-        self.told * pow((speed / TOLD_AT).max(0.0), RISES)
+        let thin = pow(over_standard(density), RISES - 1.0);
+        self.told * pow((speed / TOLD_AT).max(0.0), RISES) * thin
     }
 }

@@ -1,14 +1,15 @@
 //! Blower, filter, coil, ducts and registers together: how much air moves, and what presses on each
 //! leak.
 
-use super::blower::{Blower, moved};
+use super::blower::{Blower, moved, over_standard};
 use super::filter::FilterInPlace;
 use crate::math::{pow, sqrt};
 use uom::si::f64::{MassDensity, Pressure, Ratio, VolumeRate};
 use uom::si::pressure::pascal;
 use uom::si::ratio::ratio;
 
-/// A furnace and its ducts: each part by the pressure that it holds back at the design flow.
+/// A furnace and its ducts: each part by the pressure that it holds back at the design flow of air of
+/// 0.075 lb/ft³.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct System {
     /// The blower.
@@ -71,7 +72,7 @@ impl System {
     /// | symbol | meaning | unit | name |
     /// |---|---|---|---|
     /// | `Q`, `Q₀` | air moved, design flow | m³/s | `flow`, `design` |
-    /// | `p`, `p₀` | pressure in the trunk, at the design flow | Pa | `trunk`, `outlets` |
+    /// | `p`, `p₀` | pressure in the trunk, at the design flow; `p₀`, `c` and `r` go with the density | Pa | `trunk`, `outlets` |
     /// | `s`, `o` | share of registers, of the return open | – | `outlets_open`, `back_open` |
     /// | `l` | share that leaks at the design flow | – | `leak` |
     /// | `c`, `r` | coil, return at the design flow | Pa | `coil`, `back` |
@@ -80,6 +81,7 @@ impl System {
     ///
     /// # Source
     /// [`BLOWER_TABLES`](crate::sources::ducts::BLOWER_TABLES),
+    /// [`FAN_LAWS`](crate::sources::ducts::FAN_LAWS),
     /// [`PRESSURE_DROPS`](crate::sources::ducts::PRESSURE_DROPS),
     /// [`DUCT_LEAK_EXPONENT`](crate::sources::ducts::DUCT_LEAK_EXPONENT)
     ///
@@ -129,7 +131,7 @@ impl System {
         Running {
             flow,
             leaked: self.leaks(trunk),
-            cabinet: pressure(trunk) + self.coil * self.over_design(flow),
+            cabinet: pressure(trunk) + self.coil_drop(flow),
             trunk: pressure(trunk),
             back: self.back_drop(flow),
         }
@@ -150,15 +152,24 @@ impl System {
     /// the other parts.
     fn blown(&self, trunk_pa: f64) -> VolumeRate {
         let flow = self.let_out(trunk_pa);
-        let filter = self.filter.map_or(Pressure::default(), |filter| filter.drop(flow));
-        let others = self.coil * self.over_design(flow) + self.back_drop(flow) + filter;
+        let filter = self.filter.map_or(Pressure::default(), |it| it.drop(flow, self.density));
+        let others = self.coil_drop(flow) + self.back_drop(flow) + filter;
         let against = Pressure::new::<pascal>(trunk_pa) + others;
         moved(self.blower, against, self.density) * self.dust
     }
 
+    fn coil_drop(&self, flow: VolumeRate) -> Pressure {
+        self.held(self.coil) * self.over_design(flow)
+    }
+
     fn back_drop(&self, flow: VolumeRate) -> Pressure {
         let open = self.back_open.get::<ratio>().max(NEVER_CLOSED);
-        self.back * self.over_design(flow) / (open * open)
+        self.held(self.back) * self.over_design(flow) / (open * open)
+    }
+
+    /// What a part holds back at the design flow of this air.
+    fn held(&self, part: Pressure) -> Pressure {
+        part * over_standard(self.density)
     }
 
     /// Square of a flow over the design flow.
@@ -168,6 +179,6 @@ impl System {
     }
 
     fn over_outlets(&self, trunk_pa: f64) -> f64 {
-        trunk_pa.max(0.0) / self.outlets.get::<pascal>()
+        trunk_pa.max(0.0) / self.held(self.outlets).get::<pascal>()
     }
 }
