@@ -56,6 +56,29 @@ fn what_filter_and_registers_do_not_cure_stays_off() {
     assert!(!card.is_empty(), "the next 24 hours");
 }
 
+/// A furnace that trips is short of air until a rise within its label says otherwise.
+#[test]
+fn a_furnace_that_goes_on_and_off_is_measured_before_anything_is_sealed() {
+    let trips = |rise: &str| {
+        answer(&format!(
+            r#"{{"today": "2026-02-22", "first_look": {{"smoke_alarm": "working",
+            "other_burner": false}}, "heating": {{"fuel": "electricity", "label_rise_min_f": 45,
+            "label_rise_max_f": 75}}, "water_heater": {{"kind": "electric"}},
+            "ducts": {{"short_cycles": true{rise}}},
+            "gaps": [{{"place": "door_bottom", "length_in": 36, "width_in": 0.2}}]}}"#
+        ))
+    };
+    let unmeasured = trips("");
+    assert_eq!(kinds(&unmeasured), [("today", "W-OVERHEAT-LIMIT")]);
+    assert!(!jobs(&unmeasured).iter().any(|step| super::closes_gaps(step)));
+    let meanwhile: Vec<&str> =
+        unmeasured.stops[0].meanwhile.iter().map(|thing| thing.key.as_str()).collect();
+    assert_eq!(meanwhile, ["meanwhile.measure_rise_again", "meanwhile.smoke_alarm_tonight"]);
+    let within = trips(r#", "return_f": 70, "supply_f": 130"#);
+    assert!(kinds(&within).is_empty(), "{:?}", kinds(&within));
+    assert!(jobs(&within).iter().any(|step| super::closes_gaps(step)), "{:?}", jobs(&within));
+}
+
 /// A gap that sucks in air beside a burner draws its fumes.
 #[test]
 fn a_gap_that_sucks_beside_a_burner_switches_it_off() {

@@ -95,7 +95,9 @@ fn mends(rule: &str) -> &'static [&'static str] {
         "co_alarm_missing" => &["co_alarm"],
         "smoke_alarm_missing" => &["smoke_alarm"],
         "openings_blocked" => &["clear_openings"],
-        "overheats" => &["new_filter", "open_registers", "clear_return", "clean_blower"],
+        "overheats" | "short_cycles" => {
+            &["new_filter", "open_registers", "clear_return", "clean_blower"]
+        }
         "cable_damaged" | "cable_old" => &["replace_cable"],
         "hot_tap" => &["turn_down", "mixing_valve", "set_valve"],
         _ => &[],
@@ -113,7 +115,7 @@ fn waits_for(repair: &str) -> &'static [&'static str] {
         "new_filter" => &["soot"],
         // What hands do at the furnace waits until a burner that stays off was looked at.
         "clean_blower" | "tape_cabinet" => &["soot", "sucks_near_burner"],
-        "seal_ducts" => &["sucks_near_burner", "overheats"],
+        "seal_ducts" => &["sucks_near_burner", "overheats", "short_cycles"],
         _ => &[],
     }
 }

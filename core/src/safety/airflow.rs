@@ -4,10 +4,16 @@ use super::{Kind, Lines, Stop, Warning};
 use crate::ducts::rise_found;
 use crate::home::{FilterLook, Home, LeakAir};
 
-/// Whether the air leaves hotter than the label allows.
-pub(super) fn is_too_hot(home: &Home) -> bool {
-    let (rise, label) = (rise_found(&home.ducts), home.heating.label_rise);
-    rise.zip(label).is_some_and(|(rise, (_, most))| rise > most)
+/// Whether the air leaves hotter than the label allows; `None` where rise or label is not known.
+fn is_above_label(home: &Home) -> Option<bool> {
+    let (rise, (_, most)) = rise_found(&home.ducts).zip(home.heating.label_rise)?;
+    Some(rise > most)
+}
+
+/// Whether the furnace is too hot for want of air, or trips as if it were and nobody measured that it
+/// is not.
+pub(super) fn is_starved(home: &Home) -> bool {
+    is_above_label(home).unwrap_or(home.ducts.short_cycles == Some(true))
 }
 
 /// What a person can do for the furnace's air is done: filter, registers, return.
@@ -18,14 +24,25 @@ fn is_tended(home: &Home) -> bool {
 }
 
 /// A rise above the label is cured before anything is sealed; where filter, registers and return do
-/// not cure it, the furnace stays off.
+/// not cure it, the furnace stays off. One that only trips is measured first.
 pub(super) fn overheats(home: &Home, _: &Lines) -> Option<Stop> {
-    const STOP: Stop = Stop::new("overheats", Warning::OVERHEAT_LIMIT, Kind::Today)
-        .meanwhile(&["measure_rise_again", "co_alarm_tonight"]);
-    let off = Stop { kind: Kind::Off, ..STOP }
-        .meanwhile(&["furnace_off", "co_alarm_tonight"])
-        .taking_away();
-    is_too_hot(home).then(|| if is_tended(home) { off } else { STOP })
+    let above = is_above_label(home) == Some(true);
+    let rule = if above { "overheats" } else { "short_cycles" };
+    let stays_off = above && is_tended(home);
+    let electric = home.something_burns() == Some(false);
+    is_starved(home).then(|| {
+        let stop = Stop::new(rule, Warning::OVERHEAT_LIMIT, Kind::Today);
+        match (stays_off, electric) {
+            (false, false) => stop.meanwhile(&["measure_rise_again", "co_alarm_tonight"]),
+            (false, true) => stop.meanwhile(&["measure_rise_again", "smoke_alarm_tonight"]),
+            (true, false) => off(stop).meanwhile(&["furnace_off", "co_alarm_tonight"]),
+            (true, true) => off(stop).meanwhile(&["furnace_off", "smoke_alarm_tonight"]),
+        }
+    })
+}
+
+fn off(stop: Stop) -> Stop {
+    Stop { kind: Kind::Off, ..stop }.taking_away()
 }
 
 /// A gap that sucks air in near a burner pulls its fumes into the rooms.

@@ -47,7 +47,7 @@ pub fn may_tighten(home: &Home, stops: &[Stop], hot_humid: bool) -> Result<(), N
         Err(NoTightening::AlarmFirst)
     } else if home.burner_breathes_rooms() {
         Err(NoTightening::TechnicianFirst)
-    } else if airflow::is_too_hot(home) {
+    } else if airflow::is_starved(home) {
         Err(NoTightening::AirflowFirst)
     } else if hot_humid && cooled && home.building.ground_below != Some(GroundBelow::Covered) {
         Err(NoTightening::MoistureFirst)

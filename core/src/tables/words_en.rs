@@ -25,6 +25,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("because.openings_blocked", "The openings that bring air to the burner are covered."),
     ("because.oven_for_heat", "The oven is used to heat the home."),
     ("because.overheats", "The furnace heats its air by more than its label allows."),
+    ("because.short_cycles", "The furnace goes on and off within minutes, as one does that lacks air."),
     ("because.smoke_alarm_missing", "No smoke alarm works here."),
     ("because.smoke_alarm_sounding", "The smoke alarm is sounding."),
     ("because.soot", "There is soot, scorch, roll-out or a loose flue at a burner."),

@@ -25,6 +25,7 @@ pub(crate) const MESSAGES: &[(&str, &str)] = &[
     ("because.openings_blocked", "Están tapadas las aberturas (louvers) que llevan aire al quemador."),
     ("because.oven_for_heat", "Se usa el horno para calentar la casa."),
     ("because.overheats", "La calefacción calienta su aire más de lo que permite la etiqueta."),
+    ("because.short_cycles", "La calefacción prende y apaga cada pocos minutos, como cuando le falta aire."),
     ("because.smoke_alarm_missing", "Aquí no funciona ninguna alarma de humo."),
     ("because.smoke_alarm_sounding", "Está sonando la alarma de humo."),
     ("because.soot", "En un quemador hay hollín, quemaduras, llama que se sale o un escape suelto."),
