@@ -27,6 +27,8 @@ pub fn works() -> Vec<Work> {
         Work { name: "warming of skin, people", count: heat::SKINS, run: heat::skins },
         Work { name: "burn time, taps", count: heat::TAPS, run: heat::burns },
         Work { name: "hours of a year, years", count: 1, run: home::year },
+        Work { name: "year of a cable, years", count: 1, run: home::cable },
+        Work { name: "year of a home, years", count: 1, run: home::balance },
         Work { name: "plan of the demo home, plans", count: 1, run: home::plan },
         Work { name: "worth of a repair, repairs", count: money::REPAIRS, run: money::worths },
     ]

@@ -203,7 +203,8 @@ function base(request: Request): Omit<Answer, "stops" | "savings_hidden"> {
           name: "Sample Field",
           state: "MT",
           distance_km: 6,
-          elevation_ft: 3200,
+          lifted_ft: null,
+    elevation_ft: 3200,
           zone: "6B",
           by_area: false,
         }

@@ -27,7 +27,7 @@ pub use heating::{Heating, Loss};
 pub use hot_water::settles;
 pub use inputs::{Inputs, cable_inputs, duct_inputs, gap_inputs, heater_inputs, use_inputs};
 pub use months::Months;
-pub use pipe::time_to_plug;
+pub use pipe::{power_needed_on_coldest_night, time_to_plug};
 pub use roof::wet_roof;
 pub use shell::ShellYear;
 pub use windows::wet_window_humidity;

@@ -1,6 +1,6 @@
 //! What the tables know of one weather station.
 
-use super::curve::DAYS_IN;
+use super::curve::{self, DAYS_IN};
 use crate::sources::climate::{COLDEST_NIGHT, TYPICAL_YEARS};
 use crate::sources::{Confidence, Figure};
 use crate::units::{celsius, in_celsius, kelvins};
@@ -160,6 +160,29 @@ impl Normals {
         let warmest = means.into_iter().fold(means[0], f64::max);
         let coldest = means.into_iter().fold(means[0], f64::min);
         kelvins(warmest - coldest)
+    }
+
+    /// First and last day on which the course of the daily means is colder than this, the first in
+    /// autumn; `None` where it never or always is.
+    ///
+    /// ```
+    /// # #[cfg(feature = "atlas")] {
+    /// use winterseam::{climate::Atlas, units::fahrenheit};
+    ///
+    /// let town = Atlas::embedded().station("727730").expect("a station");
+    /// let (autumn, spring) = town.normals.days_colder_than(fahrenheit(50.0)).expect("a winter");
+    /// assert!((250..300).contains(&autumn) && (100..150).contains(&spring));
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn days_colder_than(&self, limit: ThermodynamicTemperature) -> Option<(u16, u16)> {
+        let course = curve::through(&self.monthly_means().map(in_celsius));
+        let cold = |day: u16| course[usize::from((day - 1) % 365)] < in_celsius(limit);
+        // From the height of summer on, once round the year.
+        let round = || (200..565).map(|day| (day - 1) % 365 + 1);
+        let first = round().find(|day| cold(*day)).filter(|first| *first != 200)?;
+        let last = round().rfind(|day| cold(*day))?;
+        Some((first, last))
     }
 
     /// Mean wind of the year, each month with its days.

@@ -62,7 +62,7 @@ impl CableSeen {
             insulation: told(cable.insulation, "insulation_in")
                 .unwrap_or_else(|| usual([0.375, 0.0, 0.5].map(inches), &PIPE_FOAM_THICKNESS)),
             conductivity: usual(foam, &PIPE_FOAM),
-            control: cable.control,
+            control: believed(cable),
             season: cable.season,
         })
     }
@@ -81,6 +81,13 @@ impl CableSeen {
             conductivity: self.conductivity.best,
         }
     }
+}
+
+/// What switches a cable, as far as it can be believed: a thermostat that did not switch when it was
+/// tried may hold the cable on or off.
+fn believed(cable: &HeatCable) -> Option<CableControl> {
+    let failed = cable.thermostat_proved == Some(false);
+    cable.control.filter(|control| !(failed && *control == CableControl::Thermostat))
 }
 
 fn told<Q: Copy + PartialOrd>(seen: Option<Q>, field: &str) -> Option<Figure<Q>> {

@@ -45,6 +45,13 @@ fn cautions(home: &Home) -> Vec<Warning> {
     all
 }
 
+/// A thermostat that did not switch when it was tried may keep the cable off in frost.
+fn has_failed(home: &Home) -> bool {
+    seen(home).is_some_and(|cable| {
+        cable.control == Some(CableControl::Thermostat) && cable.thermostat_proved == Some(false)
+    })
+}
+
 /// One cable for each thirty feet of pipe.
 fn new_cable(home: &Home) -> Vec<Material> {
     let feet = seen(home).and_then(|cable| cable.length).map_or(30.0, |l| l.get::<foot>());
@@ -71,13 +78,13 @@ pub(super) const REPLACE_CABLE: Repair = Repair {
 /// A cable with a thermostat in place of one that is always on.
 pub(super) const CABLE_THERMOSTAT: Repair = Repair {
     id: "cable_thermostat",
-    order: |_| Order::Controls,
+    order: |home| if has_failed(home) { Order::HeatAndPipes } else { Order::Controls },
     changes: Changes::Cable,
     who: |_| Who::Qualified,
     apply: |home| {
         let control = seen(home)?.control?;
         let without = matches!(control, CableControl::AlwaysOn | CableControl::SelfRegulating);
-        without.then(|| with_new_cable(home)).flatten()
+        (without || has_failed(home)).then(|| with_new_cable(home)).flatten()
     },
     materials: new_cable,
     fee: |_| Fee::HALF_DAY,
@@ -96,7 +103,8 @@ pub(super) const CABLE_SEASON: Repair = Repair {
     who: |_| Who::Resident,
     apply: |home| {
         let cable = seen(home)?;
-        let always = cable.control? == CableControl::AlwaysOn;
+        let always =
+            matches!(cable.control?, CableControl::AlwaysOn | CableControl::SelfRegulating);
         let sure = cable.someone_plugs_in == Some(true) && cable.thermostat_proved != Some(true);
         let mut after = home.clone();
         let changed = after.cable.as_mut()?;

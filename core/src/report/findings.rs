@@ -42,6 +42,8 @@ pub(super) fn findings(
     all.extend(super::roof::wet_windows(home, ranges));
     all.extend(cable(ranges));
     all.extend(freeze_risk(ranges));
+    all.extend(super::pipe::thermostat_failed(home));
+    all.extend(super::pipe::too_weak(home, weather));
     all.extend(super::pipe::too_hot(home));
     all.extend(super::pipe::finding(home, weather));
     if home.building.skirting_open == Some(true) {

@@ -3,10 +3,11 @@
 use super::Phrase;
 use crate::climate::{Place, Station};
 use crate::freeze::FrostFree;
-use crate::home::{CableControl, Home};
+use crate::home::{CableControl, Cooling, Home};
 use crate::math::put_in_order;
 use crate::plan::{self, Plan};
 use crate::safety::{self, Lines};
+use crate::units::fahrenheit;
 use jiff::civil::{Date, date};
 use jiff::{Span, ToSpan};
 
@@ -67,7 +68,7 @@ pub(super) fn reminders(
     }
     let stopped = |rule| plan.stops.iter().any(|stop| stop.rule == rule);
     let soon = || plan.mends.iter().map(|(_, mend)| mend).chain(&plan.firsts);
-    let has = |id| soon().any(|step| step.repair.id == id);
+    let has = |id| soon().chain(&plan.later).any(|step| step.repair.id == id);
     let mut all = vec![Reminder::new("alarms", after(today, 14.days()), Some(Every::Month)), again];
     // Its words end with "power on", which no one is to do while a burner stays off.
     if !stopped("soot") {
@@ -78,18 +79,27 @@ pub(super) fn reminders(
         all.push(Reminder::new("tap_month", after(today, 1.month()), None));
     }
     if has("cooler_cover") {
-        all.push(Reminder::new("cooler", next(today, date(today.year(), 5, 1)), Some(Every::Year)));
+        let day =
+            place.and_then(|place| FrostFree::of(&place.station)).map_or(121, |days| days.from);
+        let off = next(today, day_of_year(today.year(), day));
+        all.push(Reminder::new("cooler", off, Some(Every::Year)));
+    }
+    if home.building.cooling == Some(Cooling::Evaporative) {
+        all.extend(place.and_then(|place| cooler_closed(today, &place.station)));
     }
     all.extend(place.and_then(|place| hoses(today, &place.station)));
     if !stopped("cable_damaged") {
         all.extend(cable(home, place, lines));
+    }
+    if has("window_film") {
+        all.extend(place.map_or(vec![], |place| film(today, &place.station)));
     }
     put_in_order(&mut all, |a, b| (a.date, a.name) < (b.date, b.name));
     all
 }
 
 /// The cable goes in two weeks before frost is likely, with a second alarm a week later. It comes
-/// out only where a person switches it and it may have a season at all; where that is not known, the
+/// out only where no thermostat switches it and it may have a season at all; where that is not known, the
 /// question is whether it is in.
 fn cable(home: &Home, place: Option<&Place>, lines: &Lines) -> Vec<Reminder> {
     let Some(cable) = home.cable.as_ref().filter(|cable| cable.present) else { return vec![] };
@@ -114,9 +124,30 @@ fn seasonal(
     let frosty = today >= days.plug_in_day() || today < days.from;
     let mut plug_in = Reminder::new("cable_in", on(days.plug_in_day()), Some(Every::Year));
     plug_in.second_alarm_days_after = Some(7);
-    let comes_out = now.is_some() && plan::may_be_seasonal(home, station, lines);
+    let switched = home.cable.as_ref().and_then(|cable| cable.control);
+    let by_hand = switched != Some(CableControl::Thermostat);
+    let comes_out = by_hand && plan::may_be_seasonal(home, station, lines);
     let out = comes_out.then(|| Reminder::new("cable_out", on(days.from), Some(Every::Year)));
     now.filter(|_| frosty).into_iter().chain([plug_in]).chain(out).collect()
+}
+
+/// Film goes up when the days fall below 50 °F on their mean and comes off when they rise above it:
+/// colder, and a furnace runs most of the day (common practice).
+fn film(today: Date, station: &Station) -> Vec<Reminder> {
+    let Some((up, off)) = station.normals.days_colder_than(fahrenheit(50.0)) else { return vec![] };
+    [("film_up", up), ("film_off", off)]
+        .map(|(name, day)| {
+            Reminder::new(name, next(today, day_of_year(today.year(), day)), Some(Every::Year))
+        })
+        .into()
+}
+
+/// A swamp cooler is closed for the winter when the days fall below 60 °F on their mean (common
+/// practice).
+fn cooler_closed(today: Date, station: &Station) -> Option<Reminder> {
+    let (from, _) = station.normals.days_colder_than(fahrenheit(60.0))?;
+    let day = next(today, day_of_year(today.year(), from));
+    Some(Reminder::new("cooler_closed", day, Some(Every::Year)))
 }
 
 /// Hoses come off the taps outside on the day that a cable would go in.

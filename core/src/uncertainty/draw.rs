@@ -144,7 +144,7 @@ fn drawn_cable(cable: &HeatCable, draw: Draw) -> HeatCable {
         power: Some(draw.end(&seen.power) * tag(cable, draw)),
         pipe_outside: Some(draw.end(&seen.pipe_outside)),
         insulation: Some(draw.end(&seen.insulation)),
-        control: cable.control.or(Some(draw.pick(
+        control: seen.control.or(Some(draw.pick(
             CableControl::Thermostat,
             CableControl::Thermostat,
             CableControl::AlwaysOn,
