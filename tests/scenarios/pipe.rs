@@ -98,7 +98,8 @@ fn wind_through_missing_skirting_leaves_less_time() {
     assert!((hours(&closed) - hours(&unseen)).abs() < 1e-12);
     let told = |a: &Answer| a.findings.iter().any(|f| f.text.key == "finding.skirting_open");
     assert!(told(&open) && !told(&closed) && !told(&unseen));
-    assert!(told(&plan("tamarack-5")));
+    let plan = plan("tamarack-5");
+    assert!(plan.findings.iter().any(|f| f.text.key == "finding.skirting_missing"));
     for bad in [json!(30), json!("half"), json!([true])] {
         let request = json!({"today": "2026-11-25", "home": {"skirting_open": bad}}).to_string();
         let tree = winterseam::wire::Tree::from_json(&request).expect("JSON");

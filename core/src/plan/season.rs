@@ -18,9 +18,25 @@ pub(super) fn allows(
     match repair.id {
         // An evaporative cooler is never closed while it may be in use.
         "cooler_cover" => is_cold_month(home, weather),
+        "window_film" => winter_is_worth_a_film(home, weather),
         "cable_season" => weather.is_some_and(|w| may_unplug(home, w, lines)),
         _ => true,
     }
+}
+
+/// A film lasts one winter: it is worth its price while that lies ahead, or has eight weeks left;
+/// judgement. Without a place from September to January.
+fn winter_is_worth_a_film(home: &Home, weather: Option<&Weather<'_>>) -> bool {
+    const WEEKS_LEFT: u16 = 8;
+    const AHEAD_DAYS: u16 = 75;
+    let Some(weather) = weather else { return !(2..=8).contains(&home.today.month()) };
+    let colder = weather.place.station.normals.days_colder_than(fahrenheit(50.0));
+    let today = home.today.day_of_year().unsigned_abs();
+    colder.is_some_and(|(from, to)| {
+        let until = |day: u16| (day + 365 - today) % 365;
+        let winter = (to + 365 - from) % 365;
+        (WEEKS_LEFT * 7..=winter + AHEAD_DAYS).contains(&until(to))
+    })
 }
 
 /// Days of this month that no longer need cooling, on the mean of their warmest hour; without a

@@ -23,7 +23,7 @@ impl Gate {
     }
 
     fn allows(&self, repair: &Repair) -> bool {
-        let tightens = matches!(repair.changes, Changes::Gaps(_));
+        let tightens = matches!(repair.changes, Changes::Gaps(_) | Changes::Windows);
         let waits = waits_for(repair.id).iter().any(|rule| self.rules.contains(rule));
         !waits && (self.tightening || !tightens)
     }

@@ -1,7 +1,8 @@
 //! Every repair there is.
 
 use super::{
-    Repair, airflow, alarms, cable, closet, ducts, fan, filter, hot_water, openings, seal, tank,
+    Repair, airflow, alarms, below, cable, closet, ducts, fan, filter, hot_water, openings, seal,
+    tank, windows,
 };
 
 /// Every repair, in no order of merit.
@@ -42,6 +43,11 @@ pub const ALL: &[&Repair] = &[
     &seal::CEILING_JOINT,
     &seal::CASING,
     &seal::WINDOW_SASH,
+    &below::SKIRTING,
+    &below::BELLY_PATCH,
+    &below::BELLY_INSULATION,
+    &windows::WINDOW_FILM,
+    &windows::STORM_WINDOW,
     &seal::OUTLET_PLATES,
     &seal::ELSEWHERE,
 ];

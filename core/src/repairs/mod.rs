@@ -5,6 +5,7 @@
 
 mod airflow;
 mod alarms;
+mod below;
 mod cable;
 mod catalogue;
 mod closet;
@@ -17,6 +18,7 @@ mod seal;
 mod shopping;
 mod tank;
 mod warning;
+mod windows;
 
 pub use catalogue::{ALL, by_id};
 pub use shopping::{Material, Unit};
@@ -79,6 +81,10 @@ pub enum Changes {
     HotWater,
     /// What ducts lose.
     Ducts,
+    /// Glass, and the leaks of its sash.
+    Windows,
+    /// Floor and the space below it.
+    Floor,
     /// Something that keeps people safe; no energy is counted for it.
     Safety,
 }
@@ -100,6 +106,10 @@ pub enum Order {
     Controls,
     /// Small seals.
     SmallSeals,
+    /// Insulation, belly and skirting.
+    Shell,
+    /// Film and storm windows.
+    Windows,
     /// Drafts so small that they are never among the firsts.
     Trifles,
 }

@@ -46,9 +46,7 @@ pub(super) fn findings(
     all.extend(super::pipe::too_weak(home, weather));
     all.extend(super::pipe::too_hot(home));
     all.extend(super::pipe::finding(home, weather));
-    if home.building.skirting_open == Some(true) {
-        all.push(plain("pipe", Phrase::new("finding.skirting_open")));
-    }
+    all.extend(super::below::findings(home));
     all.extend(filter(home));
     all.extend(super::airflow::findings(home));
     all.extend(bath_fan(home));

@@ -1,6 +1,7 @@
 //! What is said, as data: phrases and figures, no language and no page.
 
 mod airflow;
+mod below;
 mod burner_air;
 mod coach;
 mod dangers;

@@ -63,9 +63,11 @@ pub fn ranges(home: &Home, weather: &Weather<'_>, plan: &Plan) -> Ranges {
         let inputs = match step.repair.changes {
             Changes::Gaps(place) => balance::gap_inputs(home, |_, gap| gap.place == place),
             Changes::Cable => balance::cable_inputs(home),
+            Changes::Windows => balance::use_inputs(home, UseKey::Windows),
             // Of a home whose size nobody knows no saving of the whole is told.
-            Changes::Ducts if !whole_home::is_known(&home.building) => continue,
+            Changes::Ducts | Changes::Floor if !whole_home::is_known(&home.building) => continue,
             Changes::Ducts => balance::duct_inputs(home),
+            Changes::Floor => balance::use_inputs(home, UseKey::Floor),
             Changes::Tap | Changes::HotWater => balance::heater_inputs(home),
             Changes::Safety => continue,
         };

@@ -1,0 +1,81 @@
+//! Film and storm windows. Never over a window that someone may have to leave by.
+
+use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
+use crate::home::{GapPlace, Home, Panes, Window};
+use uom::si::f64::Ratio;
+use uom::si::ratio::ratio;
+
+/// Share of a window's own leaks that tape and film leave open: judgement.
+const FILM_LEAVES: f64 = 0.1;
+
+/// One pane, with or without a storm window, and nothing over it yet.
+fn takes_film(window: &Window) -> bool {
+    let one_pane = matches!(window.panes, Some(Panes::Single | Panes::SingleStorm));
+    one_pane && window.film != Some(true) && !window.may_be_way_out()
+}
+
+fn takes_storm(window: &Window) -> bool {
+    window.panes == Some(Panes::Single) && window.film != Some(true) && !window.may_be_way_out()
+}
+
+/// How many windows of the home are such.
+fn count(home: &Home, such: fn(&Window) -> bool) -> f64 {
+    home.windows.iter().filter(|window| such(window)).map(|window| f64::from(window.count)).sum()
+}
+
+/// The home with these windows changed; `None` where there are none.
+fn with(home: &Home, such: fn(&Window) -> bool, change: fn(&mut Window)) -> Option<Home> {
+    let mut after = home.clone();
+    let mut windows = after.windows.iter_mut().filter(|window| such(window)).peekable();
+    windows.peek()?;
+    windows.for_each(change);
+    Some(after)
+}
+
+/// Leaks of a sash that people call by the name of a window that gets a film.
+fn closed_by_film(home: &Home, after: &mut Home) {
+    let filmed = |label: &String| {
+        home.windows.iter().any(|window| takes_film(window) && window.label.as_ref() == Some(label))
+    };
+    for gap in &mut after.gaps {
+        let of_window = matches!(gap.place, GapPlace::WindowSash | GapPlace::Casing);
+        if of_window && gap.label.as_ref().is_some_and(filmed) && !home.may_feed_a_burner(gap) {
+            gap.open = gap.open.min(Ratio::new::<ratio>(FILM_LEAVES));
+        }
+    }
+}
+
+fn cautions(home: &Home) -> Vec<Warning> {
+    let oxygen = (home.people.oxygen != Some(false)).then_some(Warning::OXYGEN);
+    [Warning::EGRESS_WINDOW].into_iter().chain(oxygen).collect()
+}
+
+/// A film for one winter.
+pub(super) const WINDOW_FILM: Repair = Repair {
+    id: "window_film",
+    order: |_| Order::Windows,
+    changes: Changes::Windows,
+    who: |_| Who::Resident,
+    apply: |home| {
+        let mut after = with(home, takes_film, |window| window.film = Some(true))?;
+        closed_by_film(home, &mut after);
+        Some(after)
+    },
+    materials: |home| vec![Material::new("window_film_3", count(home, takes_film) / 3.0)],
+    fee: |_| Fee::NONE,
+    cautions,
+    life_years: 1.0,
+};
+
+/// A storm window that is put in from inside and taken out again.
+pub(super) const STORM_WINDOW: Repair = Repair {
+    id: "storm_window",
+    order: |_| Order::Windows,
+    changes: Changes::Windows,
+    who: |_| Who::AbleAdult,
+    apply: |home| with(home, takes_storm, |window| window.panes = Some(Panes::SingleStorm)),
+    materials: |home| vec![Material::new("storm_insert", count(home, takes_storm))],
+    fee: |_| Fee::NONE,
+    cautions: |_| vec![Warning::EGRESS_WINDOW],
+    life_years: 10.0,
+};
