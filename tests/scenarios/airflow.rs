@@ -61,9 +61,9 @@ fn what_filter_and_registers_do_not_cure_stays_off() {
 fn a_furnace_that_goes_on_and_off_is_measured_before_anything_is_sealed() {
     let trips = |rise: &str| {
         answer(&format!(
-            r#"{{"today": "2026-02-22", "first_look": {{"smoke_alarm": "working",
-            "other_burner": false}}, "heating": {{"fuel": "electricity", "label_rise_min_f": 45,
-            "label_rise_max_f": 75}}, "water_heater": {{"kind": "electric"}},
+            r#"{{"today": "2026-02-22", "home": {{"zip": "54701"}},
+            "first_look": {{"smoke_alarm": "working", "other_burner": false}},
+            "heating": {{"fuel": "electricity", "label_rise_min_f": 45, "label_rise_max_f": 75}}, "water_heater": {{"kind": "electric"}},
             "ducts": {{"short_cycles": true{rise}}},
             "gaps": [{{"place": "door_bottom", "length_in": 36, "width_in": 0.2}}]}}"#
         ))

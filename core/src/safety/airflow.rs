@@ -31,18 +31,16 @@ pub(super) fn overheats(home: &Home, _: &Lines) -> Option<Stop> {
     let stays_off = above && is_tended(home);
     let electric = home.something_burns() == Some(false);
     is_starved(home).then(|| {
-        let stop = Stop::new(rule, Warning::OVERHEAT_LIMIT, Kind::Today);
+        let stop = |kind| Stop::new(rule, Warning::OVERHEAT_LIMIT, kind);
+        let today = || stop(Kind::Today);
+        let off = || stop(Kind::Off).taking_away();
         match (stays_off, electric) {
-            (false, false) => stop.meanwhile(&["measure_rise_again", "co_alarm_tonight"]),
-            (false, true) => stop.meanwhile(&["measure_rise_again", "smoke_alarm_tonight"]),
-            (true, false) => off(stop).meanwhile(&["furnace_off", "co_alarm_tonight"]),
-            (true, true) => off(stop).meanwhile(&["furnace_off", "smoke_alarm_tonight"]),
+            (false, false) => today().meanwhile(&["measure_rise_again", "co_alarm_tonight"]),
+            (false, true) => today().meanwhile(&["measure_rise_again", "smoke_alarm_tonight"]),
+            (true, false) => off().meanwhile(&["furnace_off", "co_alarm_tonight"]),
+            (true, true) => off().meanwhile(&["furnace_off", "smoke_alarm_tonight"]),
         }
     })
-}
-
-fn off(stop: Stop) -> Stop {
-    Stop { kind: Kind::Off, ..stop }.taking_away()
 }
 
 /// A gap that sucks air in near a burner pulls its fumes into the rooms.
