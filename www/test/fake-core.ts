@@ -204,7 +204,7 @@ function base(request: Request): Omit<Answer, "stops" | "savings_hidden"> {
           state: "MT",
           distance_km: 6,
           lifted_ft: null,
-    elevation_ft: 3200,
+          elevation_ft: 3200,
           zone: "6B",
           by_area: false,
         }
