@@ -135,6 +135,8 @@ function isWhole({ length_in, width_in, width_class }: Part): boolean {
 /** Lists that are asked row by row, and when a row counts. */
 const COUNTS: Record<string, (row: Part) => boolean> = {
   "water_heater.turns": ({ marks_down, tap_f }) => marks_down !== undefined && tap_f !== undefined,
+  windows: ({ glazing, width_in, height_in }) =>
+    glazing !== undefined && (width_in === undefined) === (height_in === undefined),
   "ducts.gaps": ({ place, length_in, width_in }) =>
     place !== undefined && length_in !== undefined && width_in !== undefined,
 };

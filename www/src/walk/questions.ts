@@ -113,6 +113,29 @@ const DUCT_GAPS: readonly Question[] = [0, 1, 2, 3, 4].flatMap((row) => {
   ];
 });
 
+/** Kinds of windows, each asked once the one before has its panes. */
+const WINDOWS: readonly Question[] = [0, 1, 2, 3].flatMap((row) => {
+  const at = `windows.${row}`;
+  return [
+    ...onlyWhen(
+      (given) => row === 0 || given(`windows.${row - 1}.glazing`) !== "",
+      choice(`${at}.glazing`, "glazing", ["single", "single_storm", "double"]),
+    ),
+    ...onlyWhen(
+      (given) => given(`${at}.glazing`) !== "",
+      number(`${at}.count`),
+      measure(`${at}.width_in`, "in"),
+      measure(`${at}.height_in`, "in"),
+      yesNo(`${at}.film`),
+      yesNo(`${at}.escape`),
+    ),
+  ];
+});
+
+const skirtingMissing = (given: Given) => given("home.skirting_open") === "true";
+const bellyTorn = (given: Given) => given("home.belly") === "torn";
+const knowsZip = (given: Given) => given("home.zip") !== "";
+
 const START: Station = {
   key: "start",
   groups: [
@@ -151,6 +174,11 @@ const START: Station = {
       questions: [
         { path: "today", input: { kind: "date" } },
         { path: "home.zip", input: { kind: "text", digits: true } },
+        ...onlyWhen(
+          knowsZip,
+          { path: "home.weather_zip", input: { kind: "text", digits: true } },
+          measure("home.elevation_ft", "ft"),
+        ),
         choice("home.sections", "sections", ["single", "double", "triple"]),
         measure("home.width_ft", "ft"),
         measure("home.length_ft", "ft"),
@@ -255,6 +283,7 @@ const INSIDE: Station = {
       key: "cooling",
       questions: [choice("home.cooling", "cooling", ["none", "evaporative", "air_conditioner"])],
     },
+    { key: "windows", questions: WINDOWS },
     { key: "gaps", questions: [], gaps: true },
   ],
 };
@@ -279,6 +308,12 @@ const OUTSIDE: Station = {
       questions: [
         choice("home.ground_below", "ground", ["bare", "covered"]),
         yesNo("home.skirting_open"),
+        ...onlyWhen(skirtingMissing, measure("home.skirting_open_ft", "ft")),
+        yesNo("home.skirting_insulated"),
+        choice("home.skirting_vents", "vents", ["open", "blocked", "none"]),
+        yesNo("home.hay_bales"),
+        choice("home.belly", "belly", ["sound", "torn", "missing"]),
+        ...onlyWhen(bellyTorn, number("home.belly_hole_in2", false)),
         ...onlyWhen(
           (given) => sectionsJoined(given) && hasRegisters(given),
           choice("ducts.crossover", "crossover", ["sound", "loose", "fallen"]),
