@@ -8,6 +8,7 @@ use crate::sources::{Confidence, Figure};
 use crate::units::pressure::inch_of_water;
 use uom::si::area::square_inch;
 use uom::si::f64::{Area, MassDensity, Pressure, Velocity, VolumeRate};
+use uom::si::time::day;
 use uom::si::velocity::foot_per_minute;
 
 /// Speed through its face that drops are told at, ft/min.
@@ -28,26 +29,28 @@ pub struct FilterInPlace {
 /// Drop of a clean one-inch filter of glass fibre or pleats, inches of water: least, usual, most.
 const CLEAN: [f64; 3] = [0.05, 0.12, 0.27];
 
-/// What dirt adds by its looks, inches of water: least, usual, most.
-fn dirt(look: Option<FilterLook>) -> [f64; 3] {
-    match look {
-        Some(FilterLook::Bright) => [0.0, 0.0, 0.05],
-        Some(FilterLook::Grey) => [0.0, 0.05, 0.15],
-        Some(FilterLook::Dim) => [0.10, 0.20, 0.30],
-        Some(FilterLook::Blocked) => [0.30, 0.50, 1.00],
-        None => [0.0, 0.10, 0.50],
+/// What dirt adds, inches of water: least, usual, most. By its looks, and where nobody looked by its
+/// age: due at three months ([`FILTER_CHANGE`](crate::sources::trade::FILTER_CHANGE)).
+fn dirt(filter: &Filter) -> [f64; 3] {
+    match (filter.look, filter.in_use.map(|age| age.get::<day>())) {
+        (Some(FilterLook::Bright), _) => [0.0, 0.0, 0.05],
+        (Some(FilterLook::Grey), _) | (None, Some(..30.0)) => [0.0, 0.05, 0.15],
+        (Some(FilterLook::Dim), _) => [0.10, 0.20, 0.30],
+        (Some(FilterLook::Blocked), _) => [0.30, 0.50, 1.00],
+        (None, Some(90.0..)) => [0.05, 0.20, 0.50],
+        (None, _) => [0.0, 0.10, 0.50],
     }
 }
 
-/// What a filter that was seen holds back at 300 feet a minute: by its looks, as nobody can see its
+/// What a filter holds back at 300 feet a minute: by its looks or its age, as nobody can see its
 /// grade.
 #[must_use]
 pub(crate) fn drop_of(filter: &Filter) -> Figure<Pressure> {
-    let inches = |at: usize| Pressure::new::<inch_of_water>(CLEAN[at] + dirt(filter.look)[at]);
+    let inches = |at: usize| Pressure::new::<inch_of_water>(CLEAN[at] + dirt(filter)[at]);
     let confidence = if filter.look.is_some() { Confidence::Seen } else { Confidence::Guessed };
     Figure::exact(inches(1), confidence, &[&PRESSURE_DROPS])
         .between(inches(0), inches(2))
-        .from_inputs(["furnace_filter.look"])
+        .from_inputs(["furnace_filter.look", "furnace_filter.in_use_days"])
 }
 
 impl FilterInPlace {
