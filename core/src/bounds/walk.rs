@@ -213,6 +213,14 @@ pub const WINDOW_COUNT: Bounds =
 pub const WINDOW_SIDE: Bounds =
     Bounds::new("window_side", "in", (6.0, 120.0), "from a peephole to a wall of glass");
 
+/// What somebody was told that a repair costs.
+pub const OWN_COST: Bounds =
+    Bounds::new("own_cost", "$", (0.0, 100_000.0), "more than such a home is worth to mend");
+
+/// How long somebody was told that a repair lasts.
+pub const OWN_LIFE: Bounds =
+    Bounds::new("own_life", "years", (0.1, 60.0), "longer than such homes stand");
+
 /// Height of a home above the sea.
 pub const ELEVATION: Bounds = Bounds::new(
     "elevation",
@@ -293,4 +301,6 @@ pub const ALL: &[&Bounds] = &[
     &CLOSED,
     &DUCT_AIR,
     &ELEVATION,
+    &OWN_COST,
+    &OWN_LIFE,
 ];

@@ -57,6 +57,19 @@ pub struct Home {
     pub windows: Vec<Window>,
     /// The heat cable on the water pipe; `None` when nobody looked.
     pub cable: Option<HeatCable>,
+    /// What somebody was told of repairs.
+    pub own_costs: Vec<ToldCost>,
+}
+
+/// What somebody was told that a repair costs, or how long it lasts.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ToldCost {
+    /// Name of the repair.
+    pub repair: String,
+    /// All of it, work and materials.
+    pub cost: Option<crate::money::Dollars>,
+    /// How long it lasts.
+    pub life: Option<crate::money::worth::Years>,
 }
 
 /// A bath fan and the bag held over it.

@@ -21,7 +21,7 @@ pub(super) fn score(proposal: &Proposal) -> f64 {
         // No price: the energy itself ranks.
         None => saving.energy.get::<kilowatt_hour>() * NOISE.0 / NOISE_KWH,
     });
-    yearly * repair.life_years / cost
+    yearly * repair.life(&proposal.before).best.0 / cost
 }
 
 /// Whether a proposal belongs among the firsts: it keeps somebody safe, a home dry or a furnace in
@@ -36,7 +36,7 @@ pub fn is_worth_it(proposal: &Proposal) -> bool {
     proposal.saving.is_some_and(|saving| match saving.dollars {
         Some(yearly) => {
             let cost = proposal.repair.cost(&proposal.before).best;
-            yearly >= NOISE && yearly * proposal.repair.life_years > cost
+            yearly >= NOISE && yearly * proposal.repair.life(&proposal.before).best.0 > cost
         }
         None => saving.energy.get::<kilowatt_hour>() >= NOISE_KWH,
     })

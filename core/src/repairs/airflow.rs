@@ -1,6 +1,6 @@
 //! Air for the furnace: registers, return, blower and cabinet. Nothing here ever closes a register.
 
-use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Life, Material, Order, Repair, Warning, Who};
 use crate::home::{DuctGapPlace, Home, LeakAir};
 
 const AT_FURNACE: [DuctGapPlace; 2] = [DuctGapPlace::CoilCabinet, DuctGapPlace::Plenum];
@@ -25,7 +25,7 @@ pub(super) const OPEN_REGISTERS: Repair = Repair {
     materials: |_| vec![],
     fee: |_| Fee::NONE,
     cautions: |_| vec![],
-    life_years: 1.0,
+    lasts: Life::exactly(1.0),
 };
 
 /// Nothing in front of the return.
@@ -43,7 +43,7 @@ pub(super) const CLEAR_RETURN: Repair = Repair {
     materials: |_| vec![],
     fee: |_| Fee::NONE,
     cautions: |_| vec![],
-    life_years: 1.0,
+    lasts: Life::exactly(1.0),
 };
 
 /// Blower and coil cleaned.
@@ -61,7 +61,7 @@ pub(super) const CLEAN_BLOWER: Repair = Repair {
     materials: |_| vec![],
     fee: |_| Fee::HALF_DAY,
     cautions: at_furnace,
-    life_years: 3.0,
+    lasts: Life::about(3.0),
 };
 
 /// Gaps of cabinet and plenum closed from outside, with listed tape. What is sucked in beside a
@@ -75,7 +75,7 @@ pub(super) const TAPE_CABINET: Repair = Repair {
     materials: |_| vec![Material::new("foil_tape_roll", 1.0)],
     fee: |_| Fee::VISIT,
     cautions: at_furnace,
-    life_years: 10.0,
+    lasts: Life::about(10.0),
 };
 
 /// The home with its duct gaps at these places closed; `None` where there is none to close.

@@ -1,6 +1,6 @@
 //! Alarms.
 
-use super::{Changes, Fee, Material, Order, Repair, Who};
+use super::{Changes, Fee, Life, Material, Order, Repair, Who};
 use crate::home::Alarm;
 
 /// A working carbon monoxide alarm near where people sleep.
@@ -19,7 +19,7 @@ pub(super) const CO_ALARM: Repair = Repair {
     materials: |_| vec![Material::new("co_alarm", 1.0)],
     fee: |_| Fee::NONE,
     cautions: |_| vec![],
-    life_years: 7.0,
+    lasts: Life::about(7.0),
 };
 
 /// Working smoke alarms.
@@ -42,5 +42,5 @@ pub(super) const SMOKE_ALARM: Repair = Repair {
     },
     fee: |_| Fee::NONE,
     cautions: |_| vec![],
-    life_years: 10.0,
+    lasts: Life::about(10.0),
 };

@@ -1,6 +1,6 @@
 //! Skirting and belly. Nothing here closes a vent, and no warmth that it brings lets a heat cable go.
 
-use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Life, Material, Order, Repair, Warning, Who};
 use crate::home::{Belly, Home, SkirtingVents, Tenure};
 use uom::si::f64::Length;
 use uom::si::length::foot;
@@ -50,7 +50,7 @@ pub(super) const SKIRTING: Repair = Repair {
         let bales = (home.building.hay_bales == Some(true)).then_some(Warning::HAY_BALES);
         for_renters(home).into_iter().chain(bales).collect()
     },
-    life_years: 15.0,
+    lasts: Life::about(15.0),
 };
 
 fn with_sound_belly(home: &Home) -> Home {
@@ -70,7 +70,7 @@ pub(super) const BELLY_PATCH: Repair = Repair {
     materials: |_| vec![Material::new("belly_patch_kit", 1.0)],
     fee: |_| Fee(100.0, 400.0),
     cautions: under_the_home,
-    life_years: 10.0,
+    lasts: Life::about(10.0),
 };
 
 /// Insulation and belly anew where both are gone.
@@ -83,5 +83,5 @@ pub(super) const BELLY_INSULATION: Repair = Repair {
     materials: |_| vec![],
     fee: |_| Fee(1_500.0, 5_000.0),
     cautions: under_the_home,
-    life_years: 20.0,
+    lasts: Life::about(20.0),
 };

@@ -1,6 +1,6 @@
 //! The heat cable.
 
-use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Life, Material, Order, Repair, Warning, Who};
 use crate::home::{CableControl, CableSigns, HeatCable, Home, Season, Tenure};
 use uom::si::length::foot;
 
@@ -72,7 +72,7 @@ pub(super) const REPLACE_CABLE: Repair = Repair {
     materials: new_cable,
     fee: |_| Fee::HALF_DAY,
     cautions,
-    life_years: 7.0,
+    lasts: Life::about(7.0),
 };
 
 /// A cable with a thermostat in place of one that is always on.
@@ -89,7 +89,7 @@ pub(super) const CABLE_THERMOSTAT: Repair = Repair {
     materials: new_cable,
     fee: |_| Fee::HALF_DAY,
     cautions,
-    life_years: 7.0,
+    lasts: Life::about(7.0),
 };
 
 /// Unplugged in the frost-free season, when somebody is sure to plug it in again.
@@ -115,5 +115,5 @@ pub(super) const CABLE_SEASON: Repair = Repair {
     materials: |_| vec![],
     fee: |_| Fee::NONE,
     cautions,
-    life_years: 1.0,
+    lasts: Life::exactly(1.0),
 };

@@ -52,6 +52,17 @@ pub const ALL: &[&Repair] = &[
     &seal::ELSEWHERE,
 ];
 
+/// The name of each.
+pub const IDS: [&str; ALL.len()] = {
+    let mut ids = [""; ALL.len()];
+    let mut at = 0;
+    while at < ids.len() {
+        ids[at] = ALL[at].id;
+        at += 1;
+    }
+    ids
+};
+
 /// A repair by its name.
 #[must_use]
 pub fn by_id(id: &str) -> Option<&'static Repair> {

@@ -2,7 +2,7 @@
 //! [`Home::may_feed_a_burner`]. Both leave the closet colder, so both look after its pipes.
 
 use super::seal::{count, feet, order, sealed, tightening, tubes};
-use super::{Changes, Fee, Material, Repair, Warning, Who};
+use super::{Changes, Fee, Life, Material, Repair, Warning, Who};
 use crate::home::{GapPlace, Home};
 
 /// From the room: with any burner by a qualified person, in sheet metal.
@@ -21,7 +21,7 @@ pub(super) const INNER_PANEL: Repair = Repair {
     },
     fee: |home| if home.burner_at_closet() { Fee::VISIT } else { Fee::NONE },
     cautions,
-    life_years: 15.0,
+    lasts: Life::about(15.0),
 };
 
 /// From outside, where nothing burns.
@@ -37,7 +37,7 @@ pub(super) const OUTER_DOOR: Repair = Repair {
     },
     fee: |_| Fee::NONE,
     cautions,
-    life_years: 7.0,
+    lasts: Life::about(7.0),
 };
 
 /// Cold and hot pipe of a tank, from floor to top.

@@ -1,6 +1,6 @@
 //! Ducts below the floor: joined again, and sealed.
 
-use super::{Changes, Fee, Material, Order, Repair, Warning, Who, airflow};
+use super::{Changes, Fee, Life, Material, Order, Repair, Warning, Who, airflow};
 use crate::ducts::diagnosis;
 use crate::home::{Crossover, DuctGapPlace, Home, Tenure};
 use uom::si::ratio::ratio;
@@ -30,7 +30,7 @@ pub(super) const JOIN_CROSSOVER: Repair = Repair {
     materials: |_| vec![Material::new("duct_strap", 2.0), Material::new("duct_mastic", 1.0)],
     fee: |_| Fee(100.0, 400.0),
     cautions: below,
-    life_years: 15.0,
+    lasts: Life::about(15.0),
 };
 
 /// Cabinet and plenum are closed at the furnace, and a return is no supply.
@@ -62,5 +62,5 @@ pub(super) const SEAL_DUCTS: Repair = Repair {
     materials: |_| vec![Material::new("duct_mastic", 1.0), Material::new("foil_tape_roll", 1.0)],
     fee: |_| Fee(200.0, 700.0),
     cautions: below,
-    life_years: 15.0,
+    lasts: Life::about(15.0),
 };

@@ -1,6 +1,6 @@
 //! The bath fan.
 
-use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Life, Material, Order, Repair, Warning, Who};
 use crate::home::{FanEnd, Home};
 
 /// Lead its air outdoors.
@@ -20,7 +20,7 @@ pub(super) const BATH_FAN_OUTDOORS: Repair = Repair {
     },
     fee: |_| Fee::HALF_DAY,
     cautions: |_| vec![Warning::MOISTURE_FIRST],
-    life_years: 15.0,
+    lasts: Life::about(15.0),
 };
 
 /// A fan that was felt to move air, that blows outdoors, and that pulls on no burner.
@@ -49,5 +49,5 @@ pub(super) const VENTILATE: Repair = Repair {
         let pulls = home.fan_may_pull_fumes();
         vec![if pulls { Warning::FAN_DRAFT } else { Warning::VENT_AFTER_TIGHT }]
     },
-    life_years: 15.0,
+    lasts: Life::about(15.0),
 };

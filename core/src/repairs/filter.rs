@@ -1,6 +1,6 @@
 //! The furnace filter.
 
-use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Life, Material, Order, Repair, Warning, Who};
 use crate::home::FilterLook;
 use uom::si::f64::Time;
 use uom::si::time::day;
@@ -26,5 +26,5 @@ pub(super) const NEW_FILTER: Repair = Repair {
     materials: |_| vec![Material::new("furnace_filter", 3.0)],
     fee: |_| Fee::NONE,
     cautions: |_| vec![Warning::POWER_OFF_FURNACE, Warning::BREAKER],
-    life_years: 0.25,
+    lasts: Life::exactly(0.25),
 };

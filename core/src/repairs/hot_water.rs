@@ -1,6 +1,6 @@
 //! The tap's temperature: the dial, the valve behind the tank.
 
-use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Life, Material, Order, Repair, Warning, Who};
 use crate::home::{HeaterKind, Home, Tenure};
 use crate::hot_water::{Scald, Target, scald, target};
 use crate::units::warmer_by;
@@ -68,7 +68,7 @@ pub(super) const TURN_DOWN: Repair = Repair {
     materials: |_| vec![Material::new("thermometer", 1.0)],
     fee: |home| Fee::unless_resident(who_turns_it(home)),
     cautions: warnings,
-    life_years: 5.0,
+    lasts: Life::about(5.0),
 };
 
 /// A mixing valve at the heater, where the water has to be stored hot.
@@ -93,7 +93,7 @@ pub(super) const MIXING_VALVE: Repair = Repair {
     materials: |_| vec![Material::new("mixing_valve", 1.0), Material::new("thermometer", 1.0)],
     fee: |_| Fee::HALF_DAY,
     cautions: warnings,
-    life_years: 10.0,
+    lasts: Life::about(10.0),
 };
 
 /// The valve that is there, set to 120 °F. The tank behind it stays hot.
@@ -113,5 +113,5 @@ pub(super) const SET_VALVE: Repair = Repair {
     materials: |_| vec![Material::new("thermometer", 1.0)],
     fee: |_| Fee::VISIT,
     cautions: warnings,
-    life_years: 5.0,
+    lasts: Life::about(5.0),
 };

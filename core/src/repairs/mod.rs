@@ -20,12 +20,13 @@ mod tank;
 mod warning;
 mod windows;
 
-pub use catalogue::{ALL, by_id};
+pub use catalogue::{ALL, IDS, by_id};
 pub use shopping::{Material, Unit};
 pub use warning::Warning;
 
-use crate::home::{GapPlace, Home};
+use crate::home::{GapPlace, Home, ToldCost};
 use crate::money::Dollars;
+use crate::money::worth::Years;
 use crate::sources::{Confidence, Figure, Source, trade};
 
 /// A change to a home that somebody can make.
@@ -47,7 +48,27 @@ pub struct Repair {
     /// Warnings that go with it.
     pub cautions: fn(&Home) -> Vec<Warning>,
     /// How long it lasts: [`trade::REPAIR_LIVES`].
-    pub life_years: f64,
+    pub lasts: Life,
+}
+
+/// How long a repair lasts, years: least, usual, most.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Life {
+    low: f64,
+    best: f64,
+    high: f64,
+}
+
+impl Life {
+    /// By its season or its calendar.
+    const fn exactly(years: f64) -> Self {
+        Self { low: years, best: years, high: years }
+    }
+
+    /// As tables of lives have it, which differ by as much: from 0.6 to 1.5 of it.
+    const fn about(years: f64) -> Self {
+        Self { low: years * 0.6, best: years, high: years * 1.5 }
+    }
 }
 
 /// Low and high fee in dollars: [`trade::TRADE_FEES`].
@@ -126,9 +147,31 @@ pub enum Who {
 }
 
 impl Repair {
-    /// Cost of materials and fee together: prices from memory, for orientation only.
+    /// What somebody was told of it.
+    fn told<'a>(&self, home: &'a Home) -> Option<&'a ToldCost> {
+        home.own_costs.iter().find(|told| told.repair == self.id)
+    }
+
+    /// How long it lasts: as somebody was told, or as lives are usually taken.
+    #[must_use]
+    pub fn life(&self, home: &Home) -> Figure<Years> {
+        if let Some(told) = self.told(home).and_then(|told| told.life) {
+            return Figure::exact(told, Confidence::Seen, &[&trade::TOLD_COSTS])
+                .from_inputs(["own_costs"]);
+        }
+        let Life { low, best, high } = self.lasts;
+        Figure::exact(Years(best), Confidence::Guessed, &[&trade::REPAIR_LIVES])
+            .between(Years(low), Years(high))
+    }
+
+    /// Cost of materials and fee together: as somebody was told, or prices from memory, for
+    /// orientation only.
     #[must_use]
     pub fn cost(&self, home: &Home) -> Figure<Dollars> {
+        if let Some(told) = self.told(home).and_then(|told| told.cost) {
+            return Figure::exact(told, Confidence::Billed, &[&trade::TOLD_COSTS])
+                .from_inputs(["own_costs"]);
+        }
         const SOURCES: &[&Source] = &[&trade::RETAIL_PRICES, &trade::TRADE_FEES];
         let Fee(low, high) = (self.fee)(home);
         let (low, high) = (self.materials)(home)

@@ -1,6 +1,6 @@
 //! The openings that bring air to a burner.
 
-use super::{Changes, Fee, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Life, Order, Repair, Warning, Who};
 use crate::home::AirOpenings;
 
 /// Clear them by hand, and look after the pipes that the cold air reaches.
@@ -20,5 +20,5 @@ pub(super) const CLEAR_OPENINGS: Repair = Repair {
     materials: |_| vec![],
     fee: |_| Fee::NONE,
     cautions: |_| vec![Warning::DO_NOT_SEAL_COMBUSTION_AIR, Warning::CLOSET_FREEZE],
-    life_years: 1.0,
+    lasts: Life::exactly(1.0),
 };

@@ -1,7 +1,7 @@
 //! Closing gaps. Never one that may feed a burner: the home says which those are, and no repair here
 //! can touch them.
 
-use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Life, Material, Order, Repair, Warning, Who};
 use crate::air::components::left_by_a_seal;
 use crate::home::{Gap, GapPlace, Home, LeadsTo, WindowKind};
 use uom::si::f64::{Length, Ratio};
@@ -150,7 +150,7 @@ macro_rules! seals {
                     let all = tightening(home).into_iter().chain(also.iter().copied());
                     all.chain(lead_paint(home, GapPlace::$place)).collect()
                 },
-                life_years: $life,
+                lasts: Life::about($life),
             };
         )*
     };

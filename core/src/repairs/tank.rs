@@ -1,6 +1,6 @@
 //! What keeps heat in hot water: jacket, sleeve, and a shower that takes less.
 
-use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Life, Material, Order, Repair, Warning, Who};
 use crate::home::{HeaterKind, Home};
 use crate::hot_water::{Scald, scald};
 use uom::si::f64::VolumeRate;
@@ -33,7 +33,7 @@ pub(super) const TANK_JACKET: Repair = Repair {
     materials: |_| vec![Material::new("tank_jacket", 1.0)],
     fee: |_| Fee::NONE,
     cautions: |_| vec![Warning::BREAKER],
-    life_years: 7.0,
+    lasts: Life::about(7.0),
 };
 
 /// A sleeve on the first feet of the hot pipe; at a burner it ends six inches from the vent.
@@ -54,7 +54,7 @@ pub(super) const PIPE_SLEEVE: Repair = Repair {
     cautions: |home| {
         if burns(home) { vec![Warning::DO_NOT_SEAL_COMBUSTION_AIR] } else { vec![] }
     },
-    life_years: 10.0,
+    lasts: Life::about(10.0),
 };
 
 /// A shower head that takes less, where a bucket showed that the old one takes much.
@@ -77,5 +77,5 @@ pub(super) const SHOWER_HEAD: Repair = Repair {
         Some(Scald::Unlikely) | None => vec![],
         Some(_) => vec![Warning::SCALD],
     },
-    life_years: 10.0,
+    lasts: Life::about(10.0),
 };

@@ -1,6 +1,6 @@
 //! Film and storm windows. Never over a window that someone may have to leave by.
 
-use super::{Changes, Fee, Material, Order, Repair, Warning, Who};
+use super::{Changes, Fee, Life, Material, Order, Repair, Warning, Who};
 use crate::home::{GapPlace, Home, Panes, Window};
 use uom::si::f64::Ratio;
 use uom::si::ratio::ratio;
@@ -64,7 +64,7 @@ pub(super) const WINDOW_FILM: Repair = Repair {
     materials: |home| vec![Material::new("window_film_3", count(home, takes_film) / 3.0)],
     fee: |_| Fee::NONE,
     cautions,
-    life_years: 1.0,
+    lasts: Life::exactly(1.0),
 };
 
 /// A storm window that is put in from inside and taken out again.
@@ -77,5 +77,5 @@ pub(super) const STORM_WINDOW: Repair = Repair {
     materials: |home| vec![Material::new("storm_insert", count(home, takes_storm))],
     fee: |_| Fee::NONE,
     cautions: |_| vec![Warning::EGRESS_WINDOW],
-    life_years: 10.0,
+    lasts: Life::about(10.0),
 };

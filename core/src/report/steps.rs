@@ -1,10 +1,11 @@
 //! Steps of a plan in words and figures.
 
-use super::shown::Shown;
+use super::shown::{Scale, Shown};
 use super::{Phrase, dangers, energy, roof};
 use crate::balance;
 use crate::home::{Fuel, HeaterPlace, Home};
 use crate::money::Dollars;
+use crate::money::worth::{Spending, Worth, Years, usual_real_rate, worth};
 use crate::plan::Proposal;
 use crate::repairs::{Changes, Material, Order, Repair, Warning, Who};
 use crate::sources::Figure;
@@ -30,6 +31,10 @@ pub struct Step {
     pub saving: Option<Shown>,
     /// Energy saved in a year.
     pub saving_energy: Option<Shown>,
+    /// How long it lasts.
+    pub life: Shown,
+    /// What the saving is worth, at the best value of everything; for staff and developers.
+    pub worth: Option<Worth>,
     /// How long it takes to earn its cost.
     pub payback: Option<Phrase>,
     /// Warnings that go with it.
@@ -44,7 +49,7 @@ pub(super) fn step(home: &Home, proposal: &Proposal, ranges: &Ranges) -> Step {
     // What keeps people safe may take more than before: then there is no saving to tell of.
     let saved =
         ranges.savings.get(repair.id).filter(|amount| amount.energy.best >= Energy::default());
-    let cost = repair.cost(before);
+    let (cost, life) = (repair.cost(before), repair.life(before));
     let dollars = saved.and_then(|amount| amount.dollars.as_ref());
     let fuel = match repair.changes {
         Changes::Cable => Some(Fuel::Electricity),
@@ -59,12 +64,24 @@ pub(super) fn step(home: &Home, proposal: &Proposal, ranges: &Ranges) -> Step {
         who: (repair.who)(before),
         payback: saved.map(|_| payback(&cost, dollars)),
         cost: Shown::dollars(&cost),
+        life: Shown::new(&life, &LIFE),
+        worth: dollars.map(|saved| {
+            worth(&Spending {
+                cost: cost.best,
+                saving_per_year: saved.best,
+                life: life.best,
+                real_rate: usual_real_rate(),
+            })
+        }),
         saving: dollars.map(Shown::dollars_a_year),
         saving_energy: saved.map(|amount| energy::a_year(&amount.energy, fuel)),
         cautions: (repair.cautions)(before).into_iter().map(|c| (c, dangers::warning(c))).collect(),
         materials: (repair.materials)(before),
     }
 }
+
+const LIFE: Scale<Years> =
+    Scale { unit: "years", si_unit: "a", shown: |years| years.0, si: |years| years.0 };
 
 /// The fuel that a change of the hot water shows in; none where a tank in a room trades one fuel for
 /// another.

@@ -26,6 +26,14 @@ pub const REPAIR_LIVES: Source = Source {
     obtained: Obtained::FromMemory,
 };
 
+/// What somebody was told a repair costs, or how long it lasts.
+pub const TOLD_COSTS: Source = Source {
+    key: "own-costs",
+    cite: "A price or a life that the people who asked were told",
+    place: "their own request",
+    obtained: Obtained::Read,
+};
+
 /// How much a seal leaves open.
 pub const SEALED_PAIRS: Source = Source {
     key: "handbook-2001-ch26-pairs",

@@ -2,16 +2,18 @@
 
 use super::{
     Answer, Figure, Finding, Material, Phrase, PhraseArg, PlaceUsed, Reminder, SourceNote, Step,
-    Stop, Tap, TapRow, TapTime, Use, Warning,
+    Stop, Tap, TapRow, TapTime, Use, Warning, Worth,
 };
 use crate::climate::Place;
 use crate::home::Home;
+use crate::money::worth;
 use crate::report::{self, Arg, Report, Shown};
 use crate::sources::{Obtained, Source};
 use crate::wire::spoken_out::Word;
 use crate::words::{Language, render};
 use std::collections::BTreeMap;
 use uom::si::length::{foot, kilometer};
+use uom::si::ratio::ratio;
 
 impl Phrase {
     /// A phrase without arguments.
@@ -161,9 +163,23 @@ impl From<&report::Step> for Step {
             cost: (&step.cost).into(),
             saving: step.saving.as_ref().map(Figure::from),
             saving_energy: step.saving_energy.as_ref().map(Figure::from),
+            life: Figure::from(&step.life),
+            worth: step.worth.as_ref().map(Worth::from),
             payback: step.payback.as_ref().map(Phrase::from),
             cautions: warnings(&step.cautions),
             materials: each(&step.materials),
+        }
+    }
+}
+
+impl From<&worth::Worth> for Worth {
+    fn from(worth: &worth::Worth) -> Self {
+        Self {
+            present_value_usd: worth.present_value.0,
+            savings_to_investment: worth.savings_to_investment.map(|x| x.get::<ratio>()),
+            discounted_payback_years: worth.discounted_payback.map(|years| years.0),
+            adjusted_irr: worth.adjusted_irr.map(|rate| rate.get::<ratio>()),
+            real_discount_rate: worth::usual_real_rate().get::<ratio>(),
         }
     }
 }

@@ -125,12 +125,32 @@ pub struct Step {
     pub saving: Option<Figure>,
     /// Energy saved in a year.
     pub saving_energy: Option<Figure>,
+    /// How long it lasts.
+    pub life: Figure,
+    /// What the saving is worth at its best value, for staff and developers.
+    pub worth: Option<Worth>,
     /// How long it takes to earn its cost.
     pub payback: Option<Phrase>,
     /// Warnings that go with it.
     pub cautions: Vec<Warning>,
     /// What to buy.
     pub materials: Vec<Material>,
+}
+
+/// What a saving is worth over the life of a repair.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "schema", derive(JsonSchema))]
+pub struct Worth {
+    /// All savings, each brought to today.
+    pub present_value_usd: f64,
+    /// That over the cost; null where nothing is spent.
+    pub savings_to_investment: Option<f64>,
+    /// Years until discounted savings have paid the cost; null where they never do.
+    pub discounted_payback_years: Option<f64>,
+    /// Internal rate of return when savings are invested again at the discount rate.
+    pub adjusted_irr: Option<f64>,
+    /// The real rate that all of these discount with.
+    pub real_discount_rate: f64,
 }
 
 /// Something that was found.

@@ -7,6 +7,7 @@ use crate::home::{
     Fuel, GapPlace, GroundBelow, HeaterKind, HeaterPlace, LeadsTo, LeakAir, Panes, PriceUnit,
     Relief, Sections, Shelter, SkirtingVents, Tenure, WarmAir, WetWindows, WidthClass, WindowKind,
 };
+use crate::repairs;
 use crate::wire::shape::{Field, Shape};
 
 use Shape::{Date, Flag, List, Map, Number, Text, Whole, Word, Zip};
@@ -51,7 +52,19 @@ pub const REQUEST: Shape = Map(&[
     ),
     Field::seen("leak_test", Map(LEAK_TEST), "What a blower in the door found."),
     Field::seen("heat_cable", Map(HEAT_CABLE), "The heat cable on the water pipe."),
+    Field::seen(
+        "own_costs",
+        List { of: &Map(OWN_COST), max: repairs::IDS.len(), each: "own_cost" },
+        "What somebody was told of repairs.",
+    ),
 ]);
+
+const OWN_COST: &[Field] = &[
+    Field::needed("repair", Word(&repairs::IDS), "Its name, as in a plan.").called("repair"),
+    Field::seen("usd", Number(&walk::OWN_COST), "All of it, work and materials.")
+        .called("own_cost"),
+    Field::seen("life_years", Number(&walk::OWN_LIFE), "How long it lasts.").called("own_life"),
+];
 
 const HOME: &[Field] = &[
     Field::seen("zip", Zip, "Five digits."),

@@ -3,9 +3,10 @@
 
 use crate::home::{
     BathFan, Building, CableSigns, DuctGap, DuctsFound, Filter, FirstLook, FuelPrice, Gap,
-    HeatCable, Heating, Home, LeakTest, People, Season, Turn, WaterHeater, WidthClass, Window,
+    HeatCable, Heating, Home, LeakTest, People, Season, ToldCost, Turn, WaterHeater, WidthClass,
+    Window,
 };
-use crate::money::Dollars;
+use crate::money::{Dollars, worth::Years};
 use crate::units::{
     fahrenheit, linear_power_density::watt_per_foot, power::btu_per_hour, volume_rate::cfm,
 };
@@ -66,6 +67,7 @@ pub(super) fn home(request: &Tree, today: Date) -> Home {
         gaps: request.get("gaps").entries().iter().filter_map(gap).collect(),
         windows: request.get("windows").entries().iter().map(window).collect(),
         cable: cable(request.get("heat_cable")),
+        own_costs: request.get("own_costs").entries().iter().filter_map(told_cost).collect(),
     }
 }
 
@@ -279,6 +281,15 @@ fn window(window: &Tree) -> Window {
 /// What a person calls it; blanks are no name.
 fn label(thing: &Tree) -> Option<String> {
     thing.get("label").text().filter(|label| !label.trim().is_empty()).map(str::to_owned)
+}
+
+/// Always one: the check has seen to the name.
+fn told_cost(told: &Tree) -> Option<ToldCost> {
+    Some(ToldCost {
+        repair: told.get("repair").text()?.to_owned(),
+        cost: told.dollars("usd"),
+        life: told.get("life_years").number().map(Years),
+    })
 }
 
 /// `None` when nobody said whether there is one.
