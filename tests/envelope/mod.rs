@@ -1,22 +1,37 @@
 //! The shell of a home, the space below it, and what sun and people give.
 
+mod below;
+mod parts;
 mod shell;
 mod year;
 
 use crate::harness::Table;
+use serde_json::Value;
 use uom::si::f64::{Power, ThermalConductance, VolumeRate};
 use uom::si::power::watt;
 use uom::si::thermal_conductance::watt_per_kelvin;
 use uom::si::thermodynamic_temperature::degree_fahrenheit;
 use uom::si::volume_rate::cubic_foot_per_minute;
 use winterseam::envelope::{CrawlSpace, Temperatures, crawl_temperature};
+use winterseam::home::Home;
 use winterseam::units::fahrenheit;
+use winterseam::wire::{Tree, home};
 
 /// Watts for each kelvin in a Btu an hour for each °F.
 const BTU_H_F: f64 = 0.293_071_07 * 1.8;
 
 fn conducts(btu_h_f: f64) -> ThermalConductance {
     ThermalConductance::new::<watt_per_kelvin>(btu_h_f * BTU_H_F)
+}
+
+fn btu_h_f(conducts: ThermalConductance) -> f64 {
+    conducts.get::<watt_per_kelvin>() / BTU_H_F
+}
+
+/// The typed home of a request.
+fn typed(request: &Value) -> Home {
+    let tree = Tree::from_json(&request.to_string()).expect("JSON");
+    home(&tree).unwrap_or_else(|errors| panic!("{request}: {errors:?}"))
 }
 
 fn between(ground_f: f64, outdoor_f: f64) -> Temperatures {

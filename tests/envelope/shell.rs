@@ -1,23 +1,16 @@
 //! Heat through the parts of a home, and how warm it is below.
 
+use super::{btu_h_f, typed};
 use crate::harness::Table;
-use uom::si::f64::{Length, Power};
-use uom::si::f64::{ThermalConductance, Velocity};
+use serde_json::json;
+use uom::si::f64::{Length, Power, Velocity};
 use uom::si::length::foot;
 use uom::si::power::watt;
 use uom::si::temperature_interval::degree_fahrenheit;
-use uom::si::thermal_conductance::watt_per_kelvin;
 use uom::si::velocity::meter_per_second;
 use winterseam::envelope::{Below, ShellSeen, Temperatures};
 use winterseam::home::{Belly, Building, Home, SkirtingVents};
 use winterseam::units::{fahrenheit, warmer_by};
-use winterseam::wire::{Tree, home};
-
-use super::BTU_H_F;
-
-fn btu_h_f(conducts: ThermalConductance) -> f64 {
-    conducts.get::<watt_per_kelvin>() / BTU_H_F
-}
 
 fn building(width: f64, length: f64, year: i16) -> Building {
     Building {
@@ -49,8 +42,7 @@ fn a_shell_loses_the_sum_of_its_areas() {
 
 /// A home of 1985 whose space below is closed all round.
 fn closed(insulated: bool) -> Home {
-    let tree = Tree::from_json(r#"{"today": "2026-11-25"}"#).expect("JSON");
-    let mut home = home(&tree).expect("a request");
+    let mut home = typed(&json!({"today": "2026-11-25"}));
     home.building = Building {
         skirting_open: Some(false),
         skirting_insulated: Some(insulated),

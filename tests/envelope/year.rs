@@ -1,18 +1,20 @@
 //! Soil, sun and gains over the year.
 
 use crate::harness::Table;
+use serde_json::json;
 use uom::si::angle::degree;
 use uom::si::f64::{Angle, Length, RadiantExposure, Ratio, ThermalConductance};
 use uom::si::length::meter;
+use uom::si::power::watt;
 use uom::si::radiant_exposure::joule_per_square_meter;
 use uom::si::ratio::ratio;
-use uom::si::temperature_interval::degree_fahrenheit;
+use uom::si::temperature_interval::{degree_fahrenheit, kelvin};
 use uom::si::thermal_conductance::watt_per_kelvin;
 use uom::si::time::hour;
 use uom::si::{area::square_meter, f64::Area};
-use winterseam::climate::{Atlas, Normals, sun_above_air};
+use winterseam::climate::{Atlas, Normals, Shore, sun_above_air};
 use winterseam::envelope::{
-    inertia, internal_gains, soil_by_month, sun_on_walls, time_constant, utilisation,
+    inertia, internal_gains, soil_by_month, solar_gains, sun_on_walls, time_constant, utilisation,
 };
 use winterseam::home::Building;
 use winterseam::units::{fahrenheit, warmer_by};
@@ -78,7 +80,51 @@ fn people_and_machines_give_what_the_code_reckons() {
             bedrooms: Some(bedrooms),
             ..Building::default()
         };
-        let watts = internal_gains(&building).get::<uom::si::power::watt>();
+        let watts = internal_gains(&building).get::<watt>();
         assert!((watts / 0.293_071 - btu_h).abs() < 1.0, "{watts}");
     }
+}
+
+/// Mean of four sides of a home at 40 to 48° north, in shares of what falls on level ground: 0.7 to
+/// 1.0 in winter, 0.45 to 0.60 in summer (common practice).
+#[test]
+fn walls_get_the_shares_that_the_trade_expects() {
+    for (day, shares) in [(15, 0.7..=1.0), (196, 0.45..=0.60)] {
+        let latitude = Angle::new::<degree>(44.0);
+        let above = sun_above_air(latitude, day);
+        let share = sun_on_walls(above, above * 0.5, latitude, day) / (above * 0.5);
+        assert!(shares.contains(&share.get::<ratio>()), "day {day}: {share:?}");
+    }
+}
+
+#[test]
+fn polar_night_brings_walls_nothing() {
+    let arctic = Angle::new::<degree>(80.0);
+    let above = sun_above_air(arctic, 355);
+    assert_eq!(sun_on_walls(above, above, arctic, 355), RadiantExposure::default());
+}
+
+/// January through the glass of a usual single section, by hand: 12 % of 924 ft² is glass, 0.72 ·
+/// 0.75 of the sun on it gets in, and 0.7 of it is not shaded. Missoula swings 0.16 · √ΔT.
+#[test]
+fn the_sun_through_glass_is_a_share_of_that_on_the_walls() {
+    let home = super::typed(&json!({"today": "2026-11-25", "home": {"sections": "single"}}));
+    let station = Atlas::embedded().place("59801").expect("known").station;
+    let gains = solar_gains(&home, &station.normals, station.latitude, Shore::Inland);
+    let swing = warmer_by(station.normals.max[0], station.normals.min[0]).get::<kelvin>().sqrt();
+    let above = sun_above_air(station.latitude, 15);
+    let walls = sun_on_walls(above, above * (0.16 * swing), station.latitude, 15);
+    let glass_m2 = 0.12 * 924.0 * 0.092_903_04 * 0.72 * 0.75 * 0.7;
+    let by_hand = glass_m2 * walls.get::<joule_per_square_meter>() / 86_400.0;
+    assert!((gains[0].get::<watt>() - by_hand).abs() < 1e-6 * by_hand);
+}
+
+/// Where gains equal losses the equation is nothing by nothing; the share passes there without a jump.
+#[test]
+fn the_share_of_gains_passes_one_smoothly() {
+    let at = |gamma: f64| {
+        utilisation(Ratio::new::<ratio>(gamma), Ratio::new::<ratio>(1.8)).get::<ratio>()
+    };
+    assert!((at(1.0 - 2e-6) - at(1.0)).abs() < 1e-5 && (at(1.0 + 2e-6) - at(1.0)).abs() < 1e-5);
+    assert!((at(-0.5) + 2.0).abs() < 1e-12, "below zero it is 1 ÷ γ");
 }

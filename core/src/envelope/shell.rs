@@ -170,7 +170,9 @@ impl ShellSeen {
     /// The shell at its least, usual and most.
     #[must_use]
     pub fn of(building: &Building, windows: &[Window]) -> Self {
-        let [low, best, high] = [-1.0, 0.0, 1.0].map(|off| at(building, windows, off));
+        let [small, usual, large] = building.sizes();
+        let [low, best, high] = [(small, -1.0), (usual, 0.0), (large, 1.0)]
+            .map(|(size, off)| at(&building.of_size(size), windows, off));
         let years = ["home.year_built", "home.width_ft", "home.length_ft", "home.sections"];
         let of_years = |part: fn(&Shell) -> ThermalConductance| {
             figure(

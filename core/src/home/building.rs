@@ -74,13 +74,29 @@ impl Building {
     /// [`USUAL_SIZES`](crate::sources::trade::USUAL_SIZES).
     #[must_use]
     pub fn size(&self) -> (Length, Length) {
-        let (width, length) = match self.sections {
-            Some(Sections::Double) => (27.0, 56.0),
-            Some(Sections::Triple) => (40.0, 60.0),
-            Some(Sections::Single) | None => (14.0, 66.0),
+        let [_, (width, length), _] = self.sizes();
+        (width, length)
+    }
+
+    /// The least, the usual and the most that width and length may be; what was measured is all
+    /// three.
+    #[must_use]
+    pub fn sizes(&self) -> [(Length, Length); 3] {
+        let usual = match self.sections {
+            Some(Sections::Double) => [(24.0, 44.0), (27.0, 56.0), (28.0, 66.0)],
+            Some(Sections::Triple) => [(36.0, 48.0), (40.0, 60.0), (42.0, 70.0)],
+            Some(Sections::Single) | None => [(12.0, 56.0), (14.0, 66.0), (16.0, 76.0)],
         };
         let feet = Length::new::<foot>;
-        (self.width.unwrap_or(feet(width)), self.length.unwrap_or(feet(length)))
+        usual.map(|(width, length)| {
+            (self.width.unwrap_or(feet(width)), self.length.unwrap_or(feet(length)))
+        })
+    }
+
+    /// The same building with this width and length.
+    #[must_use]
+    pub fn of_size(&self, (width, length): (Length, Length)) -> Self {
+        Self { width: Some(width), length: Some(length), ..self.clone() }
     }
 
     /// Height of the rooms: seven and a half feet

@@ -54,7 +54,8 @@ pub const GAP_DEPTHS: Source = Source {
 pub const USUAL_SIZES: Source = Source {
     key: "trade-usual-sizes",
     cite: "Usual outside sizes of manufactured homes by sections, and the height of their rooms",
-    place: "14 by 66, 27 by 56 and 40 by 60 ft; 7.5 ft",
+    place: "14 by 66 (12 by 56 to 16 by 76), 27 by 56 (24 by 44 to 28 by 66) and 40 by 60 ft (36 by \
+            48 to 42 by 70); 7.5 ft",
     obtained: Obtained::CommonPractice,
 };
 

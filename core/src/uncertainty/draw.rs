@@ -4,7 +4,7 @@ use crate::air::components::usual_leakage;
 use crate::air::whole_home;
 use crate::ducts;
 use crate::freeze::CableSeen;
-use crate::home::{CableControl, Fuel, Gap, HeatCable, Home, Shelter, WaterHeater};
+use crate::home::{Building, CableControl, Fuel, Gap, HeatCable, Home, Shelter, WaterHeater};
 use crate::hot_water::HeaterSeen;
 use crate::sources::{Figure, Source};
 use crate::units::fahrenheit;
@@ -66,6 +66,7 @@ pub fn draw(home: &Home, draw: Draw) -> Home {
     building.infiltration_error.get_or_insert(draw.ratio(-1.0, 0.0, 1.0));
     building.shell_off.get_or_insert(draw.ratio(-1.0, 0.0, 1.0));
     drawn.ducts.lost.get_or_insert(draw.end(&ducts::lost(home)));
+    draw_size(building, draw);
     let leakage = whole_home::leakage(building);
     building.leakage.get_or_insert(draw.end(&leakage));
     let heating = &mut drawn.heating;
@@ -77,6 +78,15 @@ pub fn draw(home: &Home, draw: Draw) -> Home {
     }
     drawn.cable = home.cable.as_ref().map(|cable| drawn_cable(cable, draw));
     drawn
+}
+
+/// The size of a home of which nothing but its sections is known; of one that nobody described at all
+/// it stays unknown.
+fn draw_size(building: &mut Building, draw: Draw) {
+    if whole_home::is_known(building) {
+        let [least, usual, most] = building.sizes();
+        *building = building.of_size(draw.pick(least, usual, most));
+    }
 }
 
 /// Less efficient is more energy.
