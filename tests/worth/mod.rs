@@ -3,6 +3,7 @@
 mod gap_year;
 #[cfg(feature = "peers")]
 mod numpy_financial;
+mod own_costs;
 mod worked_examples;
 
 use uom::si::f64::Ratio;

@@ -633,6 +633,15 @@ export interface Request {
     /** Flow at 50 Pa. 50 to 15000 cfm. */
     flow_50_cfm?: number | null;
   } | null;
+  /** What somebody was told of repairs. */
+  own_costs?: ({
+    /** How long it lasts. 0.1 to 60 years. */
+    life_years?: number | null;
+    /** Its name, as in a plan. */
+    repair: "co_alarm" | "smoke_alarm" | "clear_openings" | "bath_fan_outdoors" | "ventilate" | "replace_cable" | "cable_thermostat" | "cable_season" | "new_filter" | "open_registers" | "clear_return" | "clean_blower" | "tape_cabinet" | "join_crossover" | "seal_ducts" | "turn_down" | "mixing_valve" | "set_valve" | "tank_jacket" | "pipe_sleeve" | "shower_head" | "cooler_cover" | "door_sweep" | "door_strip" | "pipe_holes" | "marriage_line" | "fan_housing" | "fan_damper" | "dryer_flap" | "hood_damper" | "access_panel" | "closet_inner_panel" | "closet_outer_door" | "ceiling_joint" | "casing" | "window_sash" | "skirting" | "belly_patch" | "belly_insulation" | "window_film" | "storm_window" | "outlet_plates" | "elsewhere";
+    /** All of it, work and materials. 0 to 100000 $. */
+    usd?: number | null;
+  })[] | null;
   /** Who lives there, as far as it changes the advice. */
   people?: {
     /** Someone of 65 or more. */
@@ -735,6 +744,8 @@ export interface Step {
   cost: Figure;
   /** Name of the repair. */
   id: string;
+  /** How long it lasts. */
+  life: Figure;
   /** What to buy. */
   materials: Material[];
   /** How long it takes to earn its cost. */
@@ -751,6 +762,8 @@ export interface Step {
   who: string;
   /** Why. */
   why: Phrase;
+  /** What the saving is worth at its best value, for staff and developers. */
+  worth: Worth | null;
 }
 
 /** A danger. */
@@ -850,6 +863,20 @@ export interface WindowUQuestion {
   layers: "single" | "single_film" | "double" | "double_film";
   /** Between two panes. 0.001 to 0.5 m. */
   pane_gap_m?: number | null;
+}
+
+/** What a saving is worth over the life of a repair. */
+export interface Worth {
+  /** Internal rate of return when savings are invested again at the discount rate. */
+  adjusted_irr: number | null;
+  /** Years until discounted savings have paid the cost; null where they never do. */
+  discounted_payback_years: number | null;
+  /** All savings, each brought to today. */
+  present_value_usd: number;
+  /** The real rate that all of these discount with. */
+  real_discount_rate: number;
+  /** That over the cost; null where nothing is spent. */
+  savings_to_investment: number | null;
 }
 
 export interface WorthAnswer {

@@ -69,7 +69,7 @@ pub struct ToldCost {
     /// All of it, work and materials.
     pub cost: Option<crate::money::Dollars>,
     /// How long it lasts.
-    pub life: Option<crate::money::worth::Years>,
+    pub life: Option<crate::money::Years>,
 }
 
 /// A bath fan and the bag held over it.

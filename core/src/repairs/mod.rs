@@ -26,7 +26,7 @@ pub use warning::Warning;
 
 use crate::home::{GapPlace, Home, ToldCost};
 use crate::money::Dollars;
-use crate::money::worth::Years;
+use crate::money::Years;
 use crate::sources::{Confidence, Figure, Source, trade};
 
 /// A change to a home that somebody can make.

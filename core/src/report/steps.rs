@@ -5,7 +5,7 @@ use super::{Phrase, dangers, energy, roof};
 use crate::balance;
 use crate::home::{Fuel, HeaterPlace, Home};
 use crate::money::Dollars;
-use crate::money::worth::{Spending, Worth, Years, usual_real_rate, worth};
+use crate::money::{Spending, Worth, Years, usual_real_rate, worth};
 use crate::plan::Proposal;
 use crate::repairs::{Changes, Material, Order, Repair, Warning, Who};
 use crate::sources::Figure;

@@ -6,7 +6,7 @@ use super::{
 };
 use crate::climate::Place;
 use crate::home::Home;
-use crate::money::worth;
+use crate::money::{self, usual_real_rate};
 use crate::report::{self, Arg, Report, Shown};
 use crate::sources::{Obtained, Source};
 use crate::wire::spoken_out::Word;
@@ -172,14 +172,14 @@ impl From<&report::Step> for Step {
     }
 }
 
-impl From<&worth::Worth> for Worth {
-    fn from(worth: &worth::Worth) -> Self {
+impl From<&money::Worth> for Worth {
+    fn from(worth: &money::Worth) -> Self {
         Self {
             present_value_usd: worth.present_value.0,
             savings_to_investment: worth.savings_to_investment.map(|x| x.get::<ratio>()),
             discounted_payback_years: worth.discounted_payback.map(|years| years.0),
             adjusted_irr: worth.adjusted_irr.map(|rate| rate.get::<ratio>()),
-            real_discount_rate: worth::usual_real_rate().get::<ratio>(),
+            real_discount_rate: usual_real_rate().get::<ratio>(),
         }
     }
 }

@@ -6,7 +6,7 @@ use crate::home::{
     HeatCable, Heating, Home, LeakTest, People, Season, ToldCost, Turn, WaterHeater, WidthClass,
     Window,
 };
-use crate::money::{Dollars, worth::Years};
+use crate::money::{Dollars, Years};
 use crate::units::{
     fahrenheit, linear_power_density::watt_per_foot, power::btu_per_hour, volume_rate::cfm,
 };
