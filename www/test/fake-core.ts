@@ -183,6 +183,8 @@ function base(request: Request): Omit<Answer, "stops" | "savings_hidden"> {
     cost: figure(low, low * 2, "$", "guessed"),
     saving: figure(low * 2, low * 5, "$", "measured"),
     saving_energy: figure(low * 10, low * 25, "kWh", "measured"),
+    life: figure(3, 8, "years", "guessed"),
+    worth: null,
     payback: say("in 3 to 9 months", "en 3 a 9 meses"),
     cautions: [caution],
     materials: [

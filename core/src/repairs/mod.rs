@@ -168,11 +168,11 @@ impl Repair {
     /// orientation only.
     #[must_use]
     pub fn cost(&self, home: &Home) -> Figure<Dollars> {
+        const SOURCES: &[&Source] = &[&trade::RETAIL_PRICES, &trade::TRADE_FEES];
         if let Some(told) = self.told(home).and_then(|told| told.cost) {
             return Figure::exact(told, Confidence::Billed, &[&trade::TOLD_COSTS])
                 .from_inputs(["own_costs"]);
         }
-        const SOURCES: &[&Source] = &[&trade::RETAIL_PRICES, &trade::TRADE_FEES];
         let Fee(low, high) = (self.fee)(home);
         let (low, high) = (self.materials)(home)
             .iter()
