@@ -37,6 +37,12 @@ pub fn acos(x: f64) -> f64 {
     libm::acos(x)
 }
 
+/// Error function.
+#[must_use]
+pub fn erf(x: f64) -> f64 {
+    libm::erf(x)
+}
+
 /// Square root; exact in every implementation of IEEE 754.
 #[must_use]
 pub fn sqrt(x: f64) -> f64 {

@@ -3,6 +3,7 @@
 use super::{air_f, heating_degree_days, station};
 use crate::harness::{Table, Tally};
 use winterseam::climate::Year;
+use winterseam::units::fahrenheit;
 
 const LEBANON: &str = "726116";
 
@@ -13,6 +14,7 @@ fn the_year_has_the_degree_days_that_are_published() {
     Table::read("climate/noaa-1991-2020-lebanon-nh").compare(|row| {
         vec![
             ("published", heating_degree_days(&air, row.number("base_f"))),
+            ("closed_form", lebanon.normals.degree_days_below(fahrenheit(row.number("base_f"))).0),
             ("table", lebanon.hdd65.0),
         ]
     });

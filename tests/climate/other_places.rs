@@ -1,9 +1,12 @@
 //! The home's own height, and the weather of another place.
 
+use super::{air_f, heating_degree_days};
 use serde_json::{Value, json};
 use uom::si::f64::Length;
 use uom::si::length::foot;
-use winterseam::climate::Atlas;
+use uom::si::time::hour;
+use winterseam::climate::{Atlas, Year};
+use winterseam::units::fahrenheit;
 use winterseam::wire::{Tree, assess};
 
 fn answer(home: &Value) -> Result<Value, Vec<String>> {
@@ -74,4 +77,22 @@ fn weather_without_a_home_and_places_that_are_none_are_refused_by_name() {
         wrong(json!({"zip": "59801", "elevation_ft": 40_000})),
         ["home.elevation_ft out_of_range"]
     );
+}
+
+/// The closed form and the hourly year count the same normals in two ways. Against typical years
+/// their errors are 1.9 and 2.8 % (95 of 100 stations), so that both may be 5 % apart, or 40 °F·day
+/// where it is warm; hours of frost 15 and 17 %, so a third, or 60 h where it rarely freezes.
+#[test]
+fn the_closed_form_counts_what_the_hours_count() {
+    let limit = fahrenheit(32.0);
+    for station in Atlas::embedded().stations().step_by(17) {
+        let year = Year::of(station);
+        let closed = station.normals.degree_days_below(fahrenheit(65.0)).0;
+        let daily = heating_degree_days(&air_f(&year), 65.0);
+        let name = &station.name;
+        assert!((closed - daily).abs() <= 0.05 * daily + 40.0, "{name}: {closed} {daily}");
+        let frost = station.normals.hours_below(limit).get::<hour>();
+        let counted = f64::from(u16::try_from(year.hours_below(limit)).expect("hours of a year"));
+        assert!((frost - counted).abs() <= counted / 3.0 + 60.0, "{name}: {frost} {counted}");
+    }
 }

@@ -70,6 +70,12 @@ fn hours_below_a_limit_and_percentiles_are_those_counted_in_the_files() {
         let year = read(file).year;
         let below = u16::try_from(year.hours_below(fahrenheit(38.0))).expect("hours of a year");
         let f = |share: f64| warmer_by(year.percentile(share.into()), fahrenheit(0.0)).value * 1.8;
-        vec![("hours_below_38_f", f64::from(below)), ("p99_f", f(0.01)), ("p99_6_f", f(0.004))]
+        let degree_hours = year.degree_days_below(fahrenheit(40.0)).0 * 24.0;
+        vec![
+            ("degree_hours_below_40_f", degree_hours),
+            ("hours_below_38_f", f64::from(below)),
+            ("p99_f", f(0.01)),
+            ("p99_6_f", f(0.004)),
+        ]
     });
 }

@@ -1,6 +1,7 @@
 //! Ducts, their leaks and what they bring.
 
 mod airflow;
+mod arithmetic;
 mod belly;
 mod field;
 mod fuels;

@@ -12,6 +12,7 @@ mod random;
 mod registers;
 mod season;
 mod unknown;
+mod windows;
 
 use serde_json::Value;
 use winterseam::climate::Atlas;

@@ -20,6 +20,7 @@
 //! [`sources::climate`](crate::sources::climate).
 
 mod atlas;
+mod closed_form;
 mod curve;
 mod decode;
 mod elevation;

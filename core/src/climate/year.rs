@@ -2,7 +2,7 @@
 
 use super::curve;
 use super::series;
-use super::{Normals, Sequence, Station};
+use super::{DegreeDays, Normals, Sequence, Station};
 use crate::units::{celsius, in_celsius};
 use uom::si::f64::{Ratio, ThermodynamicTemperature, Velocity};
 use uom::si::velocity::meter_per_second;
@@ -121,6 +121,24 @@ impl Year {
     pub fn hours_below(&self, limit: ThermodynamicTemperature) -> usize {
         let limit = in_celsius(limit);
         self.air_c().iter().filter(|&&air| air < limit).count()
+    }
+
+    /// Degree days below a base, summed hour by hour.
+    ///
+    /// ```
+    /// # #[cfg(feature = "atlas")] {
+    /// use winterseam::{climate::{Atlas, Year}, units::fahrenheit};
+    ///
+    /// let chicago = Atlas::embedded().station("725300").expect("a station of the tables");
+    /// let year = Year::of(&chicago);
+    /// assert!(year.degree_days_below(fahrenheit(40.0)) < year.degree_days_below(fahrenheit(65.0)));
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn degree_days_below(&self, base: ThermodynamicTemperature) -> DegreeDays {
+        let base = in_celsius(base);
+        let kelvin_hours: f64 = self.air_c().iter().map(|air| (base - air).max(0.0)).sum();
+        DegreeDays(kelvin_hours * 1.8 / 24.0)
     }
 
     /// The air that this share of the hours is colder than: by straight lines between the sorted
