@@ -16,7 +16,7 @@ fn cfm(flow: f64) -> VolumeRate {
     VolumeRate::new::<cubic_foot_per_minute>(flow)
 }
 
-/// Dry air of 70 °F at the sea carries 1.0802 Btu/(h·°F) for each cfm (CoolProp), within 0.002; 1.2072
+/// Dry air of 70 °F at the sea carries 1.0802 Btu/(h·°F) for each cfm (`CoolProp`), within 0.002; 1.2072
 /// W for each L/s and kelvin by 0.075 lb/ft³ and 0.24 Btu/(lb·°F).
 #[test]
 fn air_carries_what_everyone_multiplies_with() {
