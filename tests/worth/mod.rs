@@ -1,5 +1,6 @@
 //! What a spending is worth, and what a gap costs.
 
+mod caulk;
 mod gap_year;
 #[cfg(feature = "peers")]
 mod numpy_financial;
