@@ -90,6 +90,22 @@ fn a_question_without_a_name_or_of_no_known_name_is_refused() {
 }
 
 #[test]
+fn a_cable_of_no_watts_or_no_sane_length_is_refused_by_name() {
+    let cable = r#"{"ask": "cable_year", "station": "727730", "w_m": 20, "length_m": 6,
+        "control": "always_on", "outer_diameter_m": 0.022, "insulation_m": 0,
+        "insulation_w_m_k": 0.036}"#;
+    assert!(asked(cable).is_ok());
+    for (right, bad, path) in [
+        ("_m\": 20", "_m\": 0", "w_m"),
+        ("_m\": 20", "_m\": -7", "w_m"),
+        ("length_m\": 6", "length_m\": 3048", "length_m"),
+        ("length_m\": 6", "length_m\": -6", "length_m"),
+    ] {
+        assert_eq!(wrong(&cable.replace(right, bad)), [format!("{path} out_of_range")], "{bad}");
+    }
+}
+
+#[test]
 fn ducts_that_leak_more_than_ducts_do_are_refused_by_name() {
     let ducts = r#"{"ask": "duct_delivery", "fan_m3_s": 0.4, "capacity_w": 14000,
         "air_density_kg_m3": 1.2, "supply_ua_w_k": 22, "supply_leak_fraction": 0.12,

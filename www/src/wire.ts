@@ -78,7 +78,7 @@ export interface CableYearQuestion {
   insulation_m: number;
   /** Conductivity. 0.001 to 500 W/(m·K). */
   insulation_w_m_k: number;
-  /** Length of the cable. 0 to 1000 m. */
+  /** Length of the cable. 0.1 to 300 m. */
   length_m: number;
   /** Last day with power. 1 to 365. */
   off_day?: number | null;
@@ -88,7 +88,7 @@ export interface CableYearQuestion {
   outer_diameter_m: number;
   /** Number of the weather station. */
   station: string;
-  /** Heat, as its tag says. 0 to 200 W/m. */
+  /** Heat, as its tag says. 0.1 to 200 W/m. */
   w_m: number;
 }
 

@@ -138,11 +138,11 @@ pub const DISCOUNT: Bounds =
 
 /// Heat of the cable for each metre.
 pub const CABLE_POWER: Bounds =
-    Bounds::new("cable_power", "W/m", (0.0, 200.0), "zero is unplugged; more melts the pipe");
+    Bounds::new("cable_power", "W/m", (0.1, 200.0), "less is no heat cable; more melts the pipe");
 
 /// Length of the cable.
 pub const CABLE_LENGTH: Bounds =
-    Bounds::new("cable_length", "m", (0.0, 1000.0), "longer than any outlet feeds");
+    Bounds::new("cable_length", "m", (0.1, 300.0), "a stub, to longer than any outlet feeds");
 
 /// Outer diameter of a pipe.
 pub const DIAMETER: Bounds =
