@@ -74,6 +74,41 @@ fn what_is_no_longer_lost_no_longer_warms() {
     assert!(belly("row-25") > belly("row-24") && belly("row-24") > belly("row-23"));
 }
 
+/// A furnace whose leaks draw in more than it brings runs all the time, and no belly gets hotter than
+/// its plenum.
+#[test]
+fn a_hopeless_furnace_runs_all_the_time() {
+    let table = Table::read("ducts/belly-balance");
+    let row = &table.rows()[2];
+    let side = |lost: f64| Side {
+        conducts: conducts(250.0, 6.0),
+        lost: Ratio::new::<ratio>(lost),
+        zone: fahrenheit(20.0),
+    };
+    let ducts = Ducts {
+        fan: VolumeRate::new::<cubic_foot_per_minute>(FAN_CFM),
+        density: density(),
+        supply: side(0.6),
+        supply_leaks: LeaksAt::Registers,
+        back: Side { conducts: ThermalConductance::default(), ..side(0.0) },
+    };
+    let belly = Belly {
+        to_rooms: conducts(BELLY_FT2, 2.5),
+        beyond: conducts(BELLY_FT2, row.number("belly_r")),
+        beyond_is: fahrenheit(20.0),
+        kept_warm: Ratio::new::<ratio>(1.0),
+    };
+    let asked = Asked {
+        capacity: btu_h(47_520.0),
+        need: btu_h(need(12.0)),
+        drawn_in: btu_h(40_000.0),
+        indoor: fahrenheit(70.0),
+    };
+    let hour = cycle(&ducts, &belly, &asked);
+    assert!((hour.on.get::<ratio>() - 1.0).abs() < 1e-12);
+    assert!(hour.belly > fahrenheit(20.0) && hour.belly < fahrenheit(125.0), "{hour:?}");
+}
+
 /// A furnace that need not run gives nothing.
 #[test]
 fn no_need_no_heat() {

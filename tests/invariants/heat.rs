@@ -114,3 +114,30 @@ fn no_difference_no_heat() {
         assert!(need_kwh(&again(&cold)).abs() < 1e-9, "{home:?}");
     });
 }
+
+/// Ducts that lose less burn less, and leave the belly and its pipes no warmer.
+#[test]
+fn sealed_ducts_burn_less_and_leave_the_belly_colder() {
+    each(|home, _, again| {
+        let at = |lost: f64| {
+            let mut home = home.clone();
+            home.ducts.lost = Some(Ratio::new::<ratio>(lost));
+            // Tight ducts behind closed registers choke the furnace: another matter.
+            home.ducts.closed = Some(0);
+            home.ducts.return_blocked = Some(false);
+            again(&home).ducts
+        };
+        let (Some(leaky), Some(tight)) = (at(0.25), at(0.05)) else { return };
+        let kwh = |year: &winterseam::balance::DuctYear| year.lost.total().get::<kilowatt_hour>();
+        assert!(
+            kwh(&tight) <= kwh(&leaky),
+            "{} {} {:?} {:?} {home:?}",
+            kwh(&tight),
+            kwh(&leaky),
+            tight.belly,
+            leaky.belly
+        );
+        // January; a home whose leaks all blow away warms its belly by its duct walls alone.
+        assert!(tight.belly[0] <= leaky.belly[0] + winterseam::units::kelvins(0.5), "{home:?}");
+    });
+}

@@ -22,8 +22,8 @@ use uom::si::f64::{
 use uom::si::ratio::ratio;
 use uom::si::time::day;
 
-/// Share of the air from leaks that warms the belly before it is gone: nobody knows; all of it makes
-/// sealing save least.
+/// Share of the air from leaks into the belly that warms it before it is gone: nobody knows; all of
+/// it makes sealing save least.
 const KEPT_WARM: f64 = 0.5;
 
 /// A year of furnace and ducts.
@@ -44,7 +44,13 @@ struct Year<'a> {
     moved: AirMoved,
     shell: &'a ShellYear,
     leaks: VolumeRate,
+    /// The furnace over one of the usual size, which its fan follows.
+    size: Ratio,
 }
+
+/// A furnace gives this much more than the mean need of the coldest month, as makers size them
+/// (common practice).
+const SIZED: f64 = 1.6;
 
 /// The year of the ducts; `None` where no heat comes out of registers, or no air is known.
 pub(super) fn ducts(
@@ -58,7 +64,8 @@ pub(super) fn ducts(
     let air = indoor_air(home, weather).filter(|_| share > Ratio::default())?;
     let moved = air_moved(home, air.density());
     let leaks = leakage * air_year.speed();
-    let year = Year { home, air, moved, shell, leaks };
+    let size = size(home, heating, share);
+    let year = Year { home, air, moved, shell, leaks, size };
     let mut belly = [setpoint(home); 12];
     let mut lost = Months::default();
     for month in 0..12 {
@@ -71,17 +78,30 @@ pub(super) fn ducts(
     Some(DuctYear { lost, belly, machine: machine(home, moved.of_clean) })
 }
 
+/// How large a furnace is over the usual one: as its label says, or large enough for its home.
+fn size(home: &Home, heating: &Heating, share: Ratio) -> Ratio {
+    let one = Ratio::new::<ratio>(1.0);
+    if home.heating.output.is_some() {
+        return one;
+    }
+    let month = |month: usize| -> Power {
+        heating.need[month] * share / Time::new::<day>(f64::from(DAYS_IN[month]))
+    };
+    let coldest = (0..12).map(month).fold(Power::default(), Power::max);
+    (coldest * SIZED / capacity(home)).max(one)
+}
+
 impl Year<'_> {
     /// The mean of a month in which the ducts bring this much of the rooms' need.
     fn month(&self, month: usize, need: Power) -> crate::ducts::Cycle {
         let below = self.shell.below[month];
         let indoor = setpoint(self.home);
         let apart = warmer_by(indoor, below.outdoor);
-        let drawn = self.moved.running.flow * self.moved.lost;
+        let drawn = self.moved.running.flow * self.size * self.moved.lost;
         let more = joined(self.leaks, drawn, Joining::Squares) - self.leaks;
         let drawn_in = carried(more, self.air.density(), heat_capacity(), apart);
         let asked = Asked {
-            capacity: capacity(self.home),
+            capacity: capacity(self.home) * self.size,
             need,
             drawn_in: drawn_in.max(Power::default()),
             indoor,
@@ -92,7 +112,7 @@ impl Year<'_> {
     fn ducts(&self, beyond: ThermodynamicTemperature) -> Ducts {
         let side = |conducts, lost| Side { conducts, lost, zone: beyond };
         Ducts {
-            fan: self.moved.running.flow,
+            fan: self.moved.running.flow * self.size,
             density: self.air.density(),
             supply: side(walls(self.home), self.moved.lost),
             supply_leaks: LeaksAt::Registers,
@@ -105,11 +125,12 @@ impl Year<'_> {
         let shell = shell(self.home);
         let off = self.home.building.shell_off.map_or(0.0, |off| off.get::<ratio>());
         let through = in_a_row(shell.floor, shell.deck());
+        let into_belly = Ratio::new::<ratio>(1.0) - self.moved.straight_out;
         Belly {
             to_rooms: shell.deck(),
             beyond: 1.0 / (1.0 / through + 1.0 / joined),
             beyond_is: beyond,
-            kept_warm: Ratio::new::<ratio>(KEPT_WARM * (1.0 - off)),
+            kept_warm: into_belly * (KEPT_WARM * (1.0 - off)),
         }
     }
 }

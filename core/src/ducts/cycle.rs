@@ -38,7 +38,7 @@ pub struct Asked {
 /// A steady hour of a furnace.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Cycle {
-    /// Share of the time that it runs; above one where it is too small.
+    /// Share of the time that it runs; all of it where it is too small, and the rooms get colder.
     pub on: Ratio,
     /// What it gives on the mean.
     pub given: Power,
@@ -58,7 +58,7 @@ pub struct Cycle {
 /// # Symbols
 /// | symbol | meaning | unit | name |
 /// |---|---|---|---|
-/// | `f` | share of the time that it runs: the positive root | – | `on` |
+/// | `f` | share of the time that it runs: the positive root, at most 1 | – | `on` |
 /// | `T_b`, `T_0` | belly, and belly without ducts | °C | `belly` |
 /// | `N`, `X` | need of the rooms, and what the fan's leaks draw in | W | `need`, `drawn_in` |
 /// | `K_r`, `K_x`, `T_x` | belly to rooms, beyond it, temperature there | W/K, °C | `belly` |
@@ -127,6 +127,8 @@ pub fn cycle(ducts: &Ducts, belly: &Belly, asked: &Asked) -> Cycle {
     let straight = both * arrives + to_rooms * warms * above - need * warms;
     let root = sqrt((straight * straight + 4.0 * curved * need * both).max(0.0));
     let on = if both > 0.0 { 2.0 * need * both / (straight + root) } else { need / arrives };
+    // Where even all of the time is not enough, no root lies below one.
+    let on = if on.is_finite() && on >= 0.0 { on.min(1.0) } else { 1.0 };
     let warmed = if both > 0.0 { on * warms * above / (both + on * warms) } else { 0.0 };
     Cycle {
         on: Ratio::new::<ratio>(on),

@@ -100,6 +100,8 @@ pub(crate) struct AirMoved {
     pub running: Running,
     /// Share of the fan's air that leaves the ducts for belly or outdoors.
     pub lost: Ratio,
+    /// Share of what is lost that goes straight outdoors, below the belly.
+    pub straight_out: Ratio,
     /// Air over that of the same furnace with clean filter and blower, open registers and return.
     pub of_clean: Ratio,
 }
@@ -117,20 +119,18 @@ pub(crate) fn air_moved(home: &Home, density: MassDensity) -> AirMoved {
         outlets_open: full(),
         ..system
     };
-    let gaps = |only_open: bool| gaps_to_outside(found, &running, density, only_open);
-    // What was found is part of what is usual; the rest stays until somebody finds it.
-    let unfound = (running.leaked - gaps(false)).max(VolumeRate::default());
-    let unfound = if found.sealed == Some(true) { unfound * MASTIC_LEAVES } else { unfound };
     let crossover = match found.crossover {
         Some(Crossover::Loose) => LOOSE,
         Some(Crossover::Fallen) => FALLEN,
         Some(Crossover::Sound) | None => 0.0,
     };
-    let share: Ratio = (unfound + gaps(true)) / running.flow;
-    let lost = (share.get::<ratio>() + crossover).min(MOST_LOST);
+    let share: Ratio = running.leaked / running.flow;
+    let all = share.get::<ratio>() + crossover;
+    let lost = all.min(MOST_LOST);
     AirMoved {
         running,
         lost: Ratio::new::<ratio>(lost),
+        straight_out: Ratio::new::<ratio>(if all > 0.0 { crossover / all } else { 0.0 }),
         of_clean: running.flow / clean.running().flow,
     }
 }
@@ -154,23 +154,36 @@ fn system(home: &Home, density: MassDensity) -> System {
         coil: Pressure::default(),
         outlets: Pressure::new::<pascal>(OUTLETS_PA),
         outlets_open: Ratio::new::<ratio>(open),
-        leak: found.lost.unwrap_or(lost(home).best),
+        leak: leaks_at_design(home, density) / VolumeRate::new::<cfm>(DESIGN_CFM),
         density,
     }
 }
 
-/// Air through the gaps that were measured and that lead to belly or outdoors.
-fn gaps_to_outside(
-    found: &DuctsFound,
-    running: &Running,
-    density: MassDensity,
-    only_open: bool,
-) -> VolumeRate {
+/// What ducts leak to belly and outdoors at the design flow. What was found is part of what is usual;
+/// the rest stays until somebody finds it, or mastic does.
+fn leaks_at_design(home: &Home, density: MassDensity) -> VolumeRate {
+    let found = &home.ducts;
+    let usual = VolumeRate::new::<cfm>(DESIGN_CFM) * found.lost.unwrap_or(lost(home).best);
+    let gaps = |only_open: bool| gaps_to_outside(found, density, only_open);
+    let unfound = (usual - gaps(false)).max(VolumeRate::default());
+    let mastic = if found.sealed == Some(true) { MASTIC_LEAVES } else { 1.0 };
+    (unfound * mastic + gaps(true)).min(VolumeRate::new::<cfm>(DESIGN_CFM * MOST_LOST))
+}
+
+/// Pressures at the design flow.
+fn at_design() -> Running {
+    let (trunk, back) = (Pressure::new::<pascal>(OUTLETS_PA), Pressure::new::<pascal>(RETURN_PA));
+    let flow = VolumeRate::new::<cfm>(DESIGN_CFM);
+    Running { flow, leaked: VolumeRate::default(), cabinet: trunk, trunk, back }
+}
+
+/// Air through the gaps that were measured and that lead to belly or outdoors, at the design flow.
+fn gaps_to_outside(found: &DuctsFound, density: MassDensity, only_open: bool) -> VolumeRate {
     let leads_out = |to| matches!(to, GoesTo::Belly | GoesTo::Outdoors);
     found
         .gaps
         .iter()
         .filter(|gap| !(only_open && gap.sealed) && leads_out(goes_to(gap.place, gap.air)))
-        .map(|gap| through(gap.length * gap.width, pressure_at(gap.place, running), density))
+        .map(|gap| through(gap.length * gap.width, pressure_at(gap.place, &at_design()), density))
         .sum()
 }
