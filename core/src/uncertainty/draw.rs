@@ -8,7 +8,7 @@ use crate::home::{Building, CableControl, Fuel, Gap, HeatCable, Home, Shelter, W
 use crate::hot_water::HeaterSeen;
 use crate::sources::{Figure, Source};
 use crate::units::fahrenheit;
-use uom::si::f64::{Length, Ratio};
+use uom::si::f64::{Area, Length, Ratio};
 use uom::si::length::inch;
 use uom::si::ratio::ratio;
 
@@ -39,10 +39,21 @@ impl Draw {
         self.pick(figure.low, figure.best, figure.high)
     }
 
+    /// Half of the way to an end, as ratios go.
+    fn halfway(self, area: &Figure<Area>) -> Area {
+        let end: Ratio = self.end(area) / area.best;
+        area.best * crate::math::pow(end.get::<ratio>(), HALFWAY)
+    }
+
     fn ratio(self, low: f64, best: f64, high: f64) -> Ratio {
         Ratio::new::<ratio>(self.pick(low, best, high))
     }
 }
+
+/// Shell, leaks, ducts and size of a home are unknown apart from each other, and hardly all at their
+/// ends at once: of four such parts the squares add up to half of their sum. So each is drawn half of
+/// the way.
+const HALFWAY: f64 = 0.5;
 
 /// A tape is read to a sixteenth of an inch either way.
 const TAPE_IN: f64 = 1.0 / 16.0;
@@ -64,11 +75,14 @@ pub fn draw(home: &Home, draw: Draw) -> Home {
         Shelter::HomesAcrossRoad,
     ));
     building.infiltration_error.get_or_insert(draw.ratio(-1.0, 0.0, 1.0));
-    building.shell_off.get_or_insert(draw.ratio(-1.0, 0.0, 1.0));
-    drawn.ducts.lost.get_or_insert(draw.end(&ducts::lost(home)));
+    building.shell_off.get_or_insert(draw.ratio(-HALFWAY, 0.0, HALFWAY));
+    let lost = ducts::lost(home);
+    drawn.ducts.lost.get_or_insert(lost.best + (draw.end(&lost) - lost.best) * HALFWAY);
     draw_size(building, draw);
     let leakage = whole_home::leakage(building);
-    building.leakage.get_or_insert(draw.end(&leakage));
+    let tested = building.leak_test.is_some();
+    let drawn_leakage = if tested { draw.end(&leakage) } else { draw.halfway(&leakage) };
+    building.leakage.get_or_insert(drawn_leakage);
     let heating = &mut drawn.heating;
     heating.efficiency = heating.efficiency.or(heating.fuel.map(|fuel| efficiency(fuel, draw)));
     drawn.gaps = home.gaps.iter().map(|gap| drawn_gap(gap, draw)).collect();
