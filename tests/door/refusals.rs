@@ -149,6 +149,9 @@ fn fields_that_cannot_be_true_together_are_refused() {
     let label = r#"{"label_rise_min_f": 75, "label_rise_max_f": 45}"#;
     assert_eq!(heating(label), ["heating.label_rise_max_f contradicts"]);
     assert_eq!(heating(r#"{"label_rise_max_f": 75}"#), ["heating.label_rise_min_f missing"]);
+    let filter = |fields: &str| wrong(&with("furnace_filter", fields));
+    assert_eq!(filter(r#"{"width_in": 20}"#), ["furnace_filter.height_in missing"]);
+    assert_eq!(filter(r#"{"kind": "sponge"}"#), ["furnace_filter.kind not_one_of"]);
     let home = |fields: &str| wrong(&with("home", fields));
     assert_eq!(
         home(r#"{"skirting_open": false, "skirting_open_ft": 12}"#),

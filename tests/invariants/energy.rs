@@ -236,3 +236,14 @@ fn turning_down_saves_what_is_published() {
         assert!((low..=high).contains(&saved), "{kind}: {saved}");
     }
 }
+
+/// A tap no warmer than the mains of a hot place takes nothing; it never gives.
+#[test]
+fn a_tap_as_cold_as_the_mains_takes_nothing() {
+    let request = with_heater(json!({"tap_f": 60, "kind": "tankless_electric"}), 2);
+    let place = Atlas::embedded().place("85283").expect("known");
+    let hours = Year::of(&place.station);
+    let year = assess(&typed(&request), &Weather { place: &place, year: &hours });
+    let kwh = kwh(of(&year, &[UseKey::HotWater]));
+    assert!((0.0..50.0).contains(&kwh), "{kwh}");
+}

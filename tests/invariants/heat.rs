@@ -141,3 +141,21 @@ fn sealed_ducts_burn_less_and_leave_the_belly_colder() {
         assert!(tight.belly[0] <= leaky.belly[0] + winterseam::units::kelvins(0.5), "{home:?}");
     });
 }
+
+/// A heat pump for water in a room takes heat that the furnace gives again; no path turns round by it.
+#[test]
+fn a_heat_pump_for_water_in_a_room_is_a_path_like_the_others() {
+    use winterseam::home::{HeaterKind, HeaterPlace};
+    each(|home, _, again| {
+        let mut with = home.clone();
+        with.water_heater.kind = Some(HeaterKind::HeatPump);
+        with.water_heater.place = Some(HeaterPlace::Room);
+        let year = again(&with);
+        let heating = year.heating.as_ref().expect("air is known");
+        for month in 0..12 {
+            let (need, lost) = (heating.need[month], heating.lost()[month]);
+            assert!(need <= lost.max(uom::si::f64::Energy::default()) * (1.0 + 1e-12), "{with:?}");
+        }
+        assert!(year.uses.iter().any(|one| one.key == UseKey::DrawnByHeater));
+    });
+}

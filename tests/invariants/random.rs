@@ -98,6 +98,7 @@ pub(super) fn request(luck: &mut Luck, with_zip: bool) -> Value {
         "furnace_filter": {
             "in_use_days": number(luck, 0.0, 300.0),
             "look": word(luck, &["bright", "grey", "dim", "blocked"]),
+            "kind": word(luck, &["fiberglass", "pleated", "dense"]),
         },
         "water_heater": water_heater(luck),
         "bath_fan": {

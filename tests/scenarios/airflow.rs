@@ -109,3 +109,23 @@ fn a_crossover_that_came_off_is_joined_and_saves() {
     let warned: Vec<&str> = join.cautions.iter().map(|caution| caution.code.as_str()).collect();
     assert!(warned.contains(&"W-BELLY-FREEZE"), "the belly gets colder: {warned:?}");
 }
+
+/// A heat pump behind a small, dense, blocked filter takes more for the same heat than behind a clean
+/// wide one, and no half as much again (common practice).
+#[test]
+fn a_dense_dirty_filter_costs_a_heat_pump_power() {
+    let kwh = |filter: &str| {
+        let answer = answer(&format!(
+            r#"{{"today": "2026-02-22", "home": {{"zip": "54701", "sections": "single"}},
+            "heating": {{"fuel": "heat_pump"}}, "electricity_usd_per_kwh": 0.15,
+            "furnace_filter": {{{filter}}}}}"#
+        ));
+        answer.uses.iter().map(|line| line.energy.value).sum::<f64>()
+    };
+    let clean = r#""look": "bright", "kind": "fiberglass", "width_in": 20, "height_in": 25"#;
+    let dense = r#""look": "bright", "kind": "dense", "width_in": 16, "height_in": 20"#;
+    let dirty = r#""look": "blocked", "kind": "dense", "width_in": 16, "height_in": 20"#;
+    let [clean, dense, dirty] = [clean, dense, dirty].map(kwh);
+    assert!(dirty > 1.02 * dense && dirty > 1.02 * clean, "{clean} {dense} {dirty}");
+    assert!(dirty < 1.5 * clean, "a filter is no furnace: {clean} {dirty}");
+}

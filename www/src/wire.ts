@@ -485,10 +485,16 @@ export interface Request {
   } | null;
   /** The furnace filter. */
   furnace_filter?: {
+    /** Up its face; goes with width_in. 6 to 40 in. */
+    height_in?: number | null;
     /** Time since it was put in. 0 to 3650 days. */
     in_use_days?: number | null;
+    /** What it is made of. */
+    kind?: "fiberglass" | "pleated" | "dense" | null;
     /** How it looks against a flashlight. */
     look?: "bright" | "grey" | "dim" | "blocked" | null;
+    /** Across its face; goes with height_in. 6 to 40 in. */
+    width_in?: number | null;
   } | null;
   /** Gaps measured with a tape. */
   gaps?: ({

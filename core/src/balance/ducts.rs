@@ -44,6 +44,8 @@ struct Year<'a> {
     moved: AirMoved,
     shell: &'a ShellYear,
     leaks: VolumeRate,
+    /// Heat of the usual furnace, or of the one whose label was read.
+    capacity: Power,
     /// The furnace over one of the usual size, which its fan follows.
     size: Ratio,
 }
@@ -64,8 +66,9 @@ pub(super) fn ducts(
     let air = indoor_air(home, weather).filter(|_| share > Ratio::default())?;
     let moved = air_moved(home, air.density());
     let leaks = leakage * air_year.speed();
-    let size = size(home, heating, share);
-    let year = Year { home, air, moved, shell, leaks, size };
+    let capacity = capacity(home, weather.place.station.elevation);
+    let size = size(home, heating, share, capacity);
+    let year = Year { home, air, moved, shell, leaks, capacity, size };
     let mut belly = [setpoint(home); 12];
     let mut lost = Months::default();
     for month in 0..12 {
@@ -79,7 +82,7 @@ pub(super) fn ducts(
 }
 
 /// How large a furnace is over the usual one: as its label says, or large enough for its home.
-fn size(home: &Home, heating: &Heating, share: Ratio) -> Ratio {
+fn size(home: &Home, heating: &Heating, share: Ratio, usual: Power) -> Ratio {
     let one = Ratio::new::<ratio>(1.0);
     if home.heating.output.is_some() {
         return one;
@@ -88,7 +91,7 @@ fn size(home: &Home, heating: &Heating, share: Ratio) -> Ratio {
         heating.need[month] * share / Time::new::<day>(f64::from(DAYS_IN[month]))
     };
     let coldest = (0..12).map(month).fold(Power::default(), Power::max);
-    (coldest * SIZED / capacity(home)).max(one)
+    (coldest * SIZED / usual).max(one)
 }
 
 impl Year<'_> {
@@ -101,7 +104,7 @@ impl Year<'_> {
         let more = joined(self.leaks, drawn, Joining::Squares) - self.leaks;
         let drawn_in = carried(more, self.air.density(), heat_capacity(), apart);
         let asked = Asked {
-            capacity: capacity(self.home) * self.size,
+            capacity: self.capacity * self.size,
             need,
             drawn_in: drawn_in.max(Power::default()),
             indoor,

@@ -80,7 +80,7 @@ pub struct Inputs {
 #[must_use]
 pub fn use_inputs(home: &Home, key: UseKey) -> Inputs {
     match key {
-        UseKey::HotWater | UseKey::HotTank => heater_inputs(home),
+        UseKey::HotWater | UseKey::HotTank | UseKey::DrawnByHeater => heater_inputs(home),
         UseKey::Walls => shell_inputs(home, |seen| &seen.walls),
         UseKey::Roof => shell_inputs(home, |seen| &seen.roof),
         UseKey::Floor => floor_inputs(home),

@@ -63,6 +63,8 @@ pub enum UseKey {
     HotTank,
     /// What ducts lose.
     Ducts,
+    /// Heat that a heat pump for water takes from the rooms about it.
+    DrawnByHeater,
     /// Heat through the walls.
     Walls,
     /// Heat through the roof.
@@ -148,7 +150,11 @@ impl Assessment {
         let mut losses: Vec<Loss> = gaps::losses(&leaks, air).collect();
         losses.extend(fan::loss(home, weather, leaks.total()));
         losses.extend(shell.losses);
-        let gained = shell.gained + Months::steady(tank);
+        // A heat pump for water takes heat: a path like the others, and no gain below nothing.
+        let drawn = Months::steady(-tank.min(Power::default()));
+        let takes = tank < Power::default();
+        losses.extend(takes.then_some(Loss { key: UseKey::DrawnByHeater, heat: drawn }));
+        let gained = shell.gained + Months::steady(tank.max(Power::default()));
         let keeps = shell::keeps(home, air.conducts(leaks.total()));
         let heating = Heating::of(losses, gained, keeps);
         self.ducts = ducts::ducts(home, weather, (air, shell), &heating, leaks.total());

@@ -221,6 +221,10 @@ pub const OWN_COST: Bounds =
 pub const OWN_LIFE: Bounds =
     Bounds::new("own_life", "years", (0.1, 60.0), "longer than such homes stand");
 
+/// Width or height of a furnace filter.
+pub const FILTER_SIDE: Bounds =
+    Bounds::new("filter_side", "in", (6.0, 40.0), "smaller or larger fits no home furnace");
+
 /// Height of a home above the sea.
 pub const ELEVATION: Bounds = Bounds::new(
     "elevation",
@@ -303,4 +307,5 @@ pub const ALL: &[&Bounds] = &[
     &ELEVATION,
     &OWN_COST,
     &OWN_LIFE,
+    &FILTER_SIDE,
 ];

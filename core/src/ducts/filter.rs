@@ -1,7 +1,7 @@
 //! What a furnace filter holds back.
 
 use super::blower::over_standard;
-use crate::home::{Filter, FilterLook};
+use crate::home::{Filter, FilterKind, FilterLook};
 use crate::math::pow;
 use crate::sources::ducts::PRESSURE_DROPS;
 use crate::sources::{Confidence, Figure};
@@ -26,8 +26,15 @@ pub struct FilterInPlace {
     face: Area,
 }
 
-/// Drop of a clean one-inch filter of glass fibre or pleats, inches of water: least, usual, most.
-const CLEAN: [f64; 3] = [0.05, 0.12, 0.27];
+/// Drop of a clean one-inch filter by what it is made of, inches of water: least, usual, most.
+fn clean(filter: &Filter) -> [f64; 3] {
+    match filter.kind {
+        Some(FilterKind::Fiberglass) => [0.05, 0.08, 0.10],
+        Some(FilterKind::Pleated) => [0.10, 0.14, 0.20],
+        Some(FilterKind::Dense) => [0.20, 0.27, 0.31],
+        None => [0.05, 0.12, 0.27],
+    }
+}
 
 /// What dirt adds, inches of water: least, usual, most. By its looks, and where nobody looked by its
 /// age: due at three months ([`FILTER_CHANGE`](crate::sources::trade::FILTER_CHANGE)).
@@ -42,15 +49,14 @@ fn dirt(filter: &Filter) -> [f64; 3] {
     }
 }
 
-/// What a filter holds back at 300 feet a minute: by its looks or its age, as nobody can see its
-/// grade.
+/// What a filter holds back at 300 feet a minute: by what it is made of, and its looks or its age.
 #[must_use]
 pub(crate) fn drop_of(filter: &Filter) -> Figure<Pressure> {
-    let inches = |at: usize| Pressure::new::<inch_of_water>(CLEAN[at] + dirt(filter)[at]);
+    let inches = |at: usize| Pressure::new::<inch_of_water>(clean(filter)[at] + dirt(filter)[at]);
     let confidence = if filter.look.is_some() { Confidence::Seen } else { Confidence::Guessed };
     Figure::exact(inches(1), confidence, &[&PRESSURE_DROPS])
         .between(inches(0), inches(2))
-        .from_inputs(["furnace_filter.look", "furnace_filter.in_use_days"])
+        .from_inputs(["look", "in_use_days", "kind"].map(|field| format!("furnace_filter.{field}")))
 }
 
 impl FilterInPlace {
@@ -58,6 +64,13 @@ impl FilterInPlace {
     #[must_use]
     pub fn usual_size(told: Pressure) -> Self {
         Self { told, face: Area::new::<square_inch>(USUAL_FACE_IN2) }
+    }
+
+    /// A filter of this drop at 300 ft/min, with its face as it was measured or as is usual.
+    #[must_use]
+    pub(crate) fn of(filter: &Filter, told: Pressure) -> Self {
+        let measured = filter.face.map(|(width, height)| Self { told, face: width * height });
+        measured.unwrap_or(Self::usual_size(told))
     }
 
     /// Speed of the air through its face.

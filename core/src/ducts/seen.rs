@@ -3,13 +3,14 @@
 use super::blower::{Blower, Tap};
 use super::filter::{FilterInPlace, drop_of};
 use super::leak::{GoesTo, goes_to, pressure_at};
+use super::rise::{Derating, kept_at};
 use super::system::{Running, System};
-use crate::home::{Crossover, DuctsFound, Fuel, Home, WarmAir};
+use crate::home::{Cooling, Crossover, DuctsFound, Filter, FilterLook, Fuel, Home, WarmAir};
 use crate::physics::openings::through;
 use crate::sources::ducts::USUAL_DUCTS;
 use crate::sources::{Confidence, Figure};
 use crate::units::volume_rate::cfm;
-use uom::si::f64::{MassDensity, Power, Pressure, Ratio, ThermalConductance, VolumeRate};
+use uom::si::f64::{Length, MassDensity, Power, Pressure, Ratio, ThermalConductance, VolumeRate};
 use uom::si::power::kilowatt;
 use uom::si::pressure::pascal;
 use uom::si::ratio::ratio;
@@ -20,6 +21,8 @@ use uom::si::{area::square_meter, f64::Area};
 const DESIGN_CFM: f64 = 800.0;
 const OUTLETS_PA: f64 = 40.0;
 const RETURN_PA: f64 = 5.0;
+/// What a dry coil holds back then, Pa; [`PRESSURE_DROPS`](crate::sources::ducts::PRESSURE_DROPS).
+const COIL_PA: f64 = 50.0;
 /// What a matted wheel leaves of a blower's air: judgement.
 const DUSTY: f64 = 0.8;
 /// What a couch leaves open of a return: judgement.
@@ -75,9 +78,16 @@ pub(crate) fn warm_air_share(home: &Home) -> Ratio {
     })
 }
 
-/// Heat that the furnace gives while it runs: by its label, or as is usual (common practice).
+/// Heat that the furnace gives while it runs: by its label, or as is usual (common practice); a flame
+/// gives less on high ground.
 #[must_use]
-pub(crate) fn capacity(home: &Home) -> Power {
+pub(crate) fn capacity(home: &Home, elevation: Length) -> Power {
+    let burns = home.heating.fuel.is_some_and(Fuel::burns);
+    let kept = if burns { kept_at(elevation, Derating::PowerOf96) } else { full() };
+    label(home) * kept
+}
+
+fn label(home: &Home) -> Power {
     let usual = match home.heating.fuel {
         Some(Fuel::HeatPump) => 8.8,
         Some(Fuel::Electricity) => 12.0,
@@ -113,9 +123,11 @@ pub(crate) fn air_moved(home: &Home, density: MassDensity) -> AirMoved {
     let found = &home.ducts;
     let system = system(home, density);
     let running = system.running();
+    // The label holds for a usual filter.
+    let new_filter = Filter { look: Some(FilterLook::Bright), ..Filter::default() };
     let clean = System {
         dust: full(),
-        filter: Some(FilterInPlace::usual_size(drop_of(&crate::home::Filter::default()).low)),
+        filter: Some(FilterInPlace::of(&new_filter, drop_of(&new_filter).best)),
         back_open: full(),
         outlets_open: full(),
         ..system
@@ -144,15 +156,18 @@ fn system(home: &Home, density: MassDensity) -> System {
     let found = &home.ducts;
     let closed = found.registers.zip(found.closed);
     let open = closed.map_or(1.0, |(all, closed)| 1.0 - f64::from(closed) / f64::from(all));
+    // A furnace that cools as well has a coil, and a blower made for it.
+    let pump = home.heating.fuel == Some(Fuel::HeatPump);
+    let coil = pump || home.building.cooling == Some(Cooling::AirConditioner);
     let or = |seen: Option<bool>, then: f64| if seen == Some(true) { then } else { 1.0 };
     System {
-        blower: Blower::ConstantSpeed(Tap::Low),
+        blower: Blower::ConstantSpeed(if coil { Tap::Medium } else { Tap::Low }),
         dust: Ratio::new::<ratio>(or(found.blower_dirty, DUSTY)),
-        filter: Some(FilterInPlace::usual_size(drop_of(&home.filter).best)),
+        filter: Some(FilterInPlace::of(&home.filter, drop_of(&home.filter).best)),
         design: VolumeRate::new::<cfm>(DESIGN_CFM),
         back: Pressure::new::<pascal>(RETURN_PA),
         back_open: Ratio::new::<ratio>(or(found.return_blocked, BEHIND_A_COUCH)),
-        coil: Pressure::default(),
+        coil: if coil { Pressure::new::<pascal>(COIL_PA) } else { Pressure::default() },
         outlets: Pressure::new::<pascal>(OUTLETS_PA),
         outlets_open: Ratio::new::<ratio>(open),
         leak: leaks_at_design(home, density) / VolumeRate::new::<cfm>(DESIGN_CFM),

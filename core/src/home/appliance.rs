@@ -110,6 +110,21 @@ pub struct Filter {
     pub in_use: Option<Time>,
     /// How it looks against a flashlight.
     pub look: Option<FilterLook>,
+    /// What it is made of.
+    pub kind: Option<FilterKind>,
+    /// Width and height of its face.
+    pub face: Option<(Length, Length)>,
+}
+
+/// What a filter is made of, as its frame says or its looks do.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum FilterKind {
+    /// Spun glass that one sees through.
+    Fiberglass,
+    /// Pleats of paper or cloth.
+    Pleated,
+    /// Dense pleats, MERV 11 or more.
+    Dense,
 }
 
 /// A filter held against a flashlight, from clean to blocked.

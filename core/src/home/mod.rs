@@ -12,8 +12,8 @@ mod spoken;
 mod window;
 
 pub use appliance::{
-    AirOpenings, Filter, FilterLook, Fuel, FuelPrice, HeaterKind, HeaterPlace, Heating, PriceUnit,
-    Relief, Turn, WaterHeater,
+    AirOpenings, Filter, FilterKind, FilterLook, Fuel, FuelPrice, HeaterKind, HeaterPlace, Heating,
+    PriceUnit, Relief, Turn, WaterHeater,
 };
 pub use building::{
     Belly, Building, Cooling, GroundBelow, LeakTest, Sections, Shelter, SkirtingVents, Tenure,

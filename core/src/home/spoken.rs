@@ -1,9 +1,10 @@
 //! The word of each choice, written once: for reading, for messages, for the schema, for answers.
 
 use super::{
-    AirOpenings, Alarm, Belly, CableControl, Cooling, Crossover, DuctGapPlace, FanEnd, FilterLook,
-    Fuel, GapPlace, GroundBelow, HeaterKind, HeaterPlace, LeadsTo, LeakAir, Panes, PriceUnit,
-    Relief, Sections, Shelter, SkirtingVents, Tenure, WarmAir, WetWindows, WidthClass, WindowKind,
+    AirOpenings, Alarm, Belly, CableControl, Cooling, Crossover, DuctGapPlace, FanEnd, FilterKind,
+    FilterLook, Fuel, GapPlace, GroundBelow, HeaterKind, HeaterPlace, LeadsTo, LeakAir, Panes,
+    PriceUnit, Relief, Sections, Shelter, SkirtingVents, Tenure, WarmAir, WetWindows, WidthClass,
+    WindowKind,
 };
 
 /// A choice that has a word in requests and answers.
@@ -86,6 +87,7 @@ spoken! {
         "cord" = Cord,
         "bag" = Bag,
     }
+    FilterKind { "fiberglass" = Fiberglass, "pleated" = Pleated, "dense" = Dense }
     FilterLook { "bright" = Bright, "grey" = Grey, "dim" = Dim, "blocked" = Blocked }
     HeaterKind {
         "electric" = Electric,

@@ -106,7 +106,8 @@ pub fn year(heater: &Heater, service: &Service) -> HotWaterYear {
     let mixed =
         service.draws.mixed * warmer_by(Draws::mixed_to().min(service.water), service.mains);
     let plain = service.draws.plain * warmer_by(service.water, service.mains);
-    let of_a_day: Energy = (mixed + plain) * heat_of_water();
+    // Water that is warmer in the mains than at the tap takes nothing, and gives nothing back.
+    let of_a_day: Energy = ((mixed + plain) * heat_of_water()).max(Energy::default());
     let days = Ratio::new::<ratio>((a_year / Time::new::<day>(1.0)).get::<ratio>());
     let standby = heater.standby(apart);
     let busy: Ratio = standby / heater.input;

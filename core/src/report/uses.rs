@@ -52,6 +52,7 @@ fn named(home: &Home, key: UseKey) -> (String, Phrase, Option<Fuel>) {
         UseKey::OtherLeaks => ("other_leaks", home.heating.fuel),
         UseKey::SteadyFan => ("steady_fan", home.heating.fuel),
         UseKey::Ducts => ("ducts", home.heating.fuel),
+        UseKey::DrawnByHeater => ("drawn_by_heater", home.heating.fuel),
         UseKey::Walls => ("walls", home.heating.fuel),
         UseKey::Roof => ("roof", home.heating.fuel),
         UseKey::Floor => ("floor", home.heating.fuel),

@@ -19,6 +19,7 @@ export interface Written {
   today: string;
   gaps?: Part[];
   heating?: Part;
+  furnace_filter?: Part;
   heat_cable?: Part;
   [part: string]: unknown;
 }
@@ -165,9 +166,10 @@ function price({ request: { heating }, troubles }: Reading, walk: Walk): void {
 }
 
 /** Halves that mean nothing alone wait for their other half. */
-export function pair({ heating, heat_cable: cable }: Written): void {
+export function pair({ heating, furnace_filter: filter, heat_cable: cable }: Written): void {
   if (heating) keepBoth(heating, "price_usd", "price_per");
   if (heating) keepBoth(heating, "label_rise_min_f", "label_rise_max_f");
+  if (filter) keepBoth(filter, "width_in", "height_in");
   if (cable) keepBoth(cable, "on_day", "off_day");
 }
 

@@ -204,6 +204,9 @@ const INSIDE: Station = {
         yesNo("heating.sealed_label_seen"),
         choice("furnace_filter.look", "filter", ["bright", "grey", "dim", "blocked"]),
         measure("furnace_filter.in_use_days", "days"),
+        choice("furnace_filter.kind", "filter_kind", ["fiberglass", "pleated", "dense"]),
+        measure("furnace_filter.width_in", "in"),
+        measure("furnace_filter.height_in", "in"),
       ],
     },
     {

@@ -23,6 +23,8 @@ pub(super) fn contradictions(request: &Tree) -> Vec<FieldError> {
     problems.extend(ducts(request.get("ducts")));
     problems.extend(label_rise(request.get("heating")));
     problems.extend(belly(request.get("home")));
+    let filter = request.get("furnace_filter");
+    problems.extend(one_without_other(filter, "furnace_filter", ("width_in", "height_in")));
     problems.extend(weather_without_zip(request.get("home")));
     problems.extend(request.get("windows").entries().iter().enumerate().flat_map(window));
     problems

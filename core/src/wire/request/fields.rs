@@ -3,9 +3,10 @@
 use crate::bounds::walk;
 use crate::home::Spoken;
 use crate::home::{
-    AirOpenings, Alarm, Belly, CableControl, Cooling, Crossover, DuctGapPlace, FanEnd, FilterLook,
-    Fuel, GapPlace, GroundBelow, HeaterKind, HeaterPlace, LeadsTo, LeakAir, Panes, PriceUnit,
-    Relief, Sections, Shelter, SkirtingVents, Tenure, WarmAir, WetWindows, WidthClass, WindowKind,
+    AirOpenings, Alarm, Belly, CableControl, Cooling, Crossover, DuctGapPlace, FanEnd, FilterKind,
+    FilterLook, Fuel, GapPlace, GroundBelow, HeaterKind, HeaterPlace, LeadsTo, LeakAir, Panes,
+    PriceUnit, Relief, Sections, Shelter, SkirtingVents, Tenure, WarmAir, WetWindows, WidthClass,
+    WindowKind,
 };
 use crate::repairs;
 use crate::wire::shape::{Field, Shape};
@@ -141,6 +142,9 @@ const FILTER: &[Field] = &[
     Field::seen("in_use_days", Number(&walk::FILTER_IN_USE), "Time since it was put in."),
     Field::seen("look", Word(FilterLook::WORDS), "How it looks against a flashlight.")
         .called("filter_look"),
+    Field::seen("kind", Word(FilterKind::WORDS), "What it is made of.").called("filter_kind"),
+    Field::seen("width_in", Number(&walk::FILTER_SIDE), "Across its face; goes with height_in."),
+    Field::seen("height_in", Number(&walk::FILTER_SIDE), "Up its face; goes with width_in."),
 ];
 
 const DUCTS: &[Field] = &[

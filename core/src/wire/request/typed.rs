@@ -153,7 +153,8 @@ fn heating(heating: &Tree) -> Heating {
 
 fn filter(filter: &Tree) -> Filter {
     let in_use = filter.get("in_use_days").number().map(Time::new::<day>);
-    Filter { in_use, look: filter.choice("look") }
+    let face = filter.inches("width_in").zip(filter.inches("height_in"));
+    Filter { in_use, look: filter.choice("look"), kind: filter.choice("kind"), face }
 }
 
 fn ducts(ducts: &Tree) -> DuctsFound {
