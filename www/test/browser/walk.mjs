@@ -19,6 +19,9 @@ export const HOME = JSON.parse(await readFile(new URL("home.json", import.meta.u
 
 /** Answers that open further questions. */
 const OPENERS = [
+  "home.zip",
+  "home.skirting_open",
+  "home.belly",
   "heating.fuel",
   "heat_cable.present",
   "heat_cable.control",
