@@ -38,3 +38,23 @@ fn skirting_keeps_its_vents_and_the_cable_stays() {
         }
     }
 }
+
+/// A step says which windows it covers by the names they were given.
+#[test]
+fn film_is_named_for_its_windows() {
+    let request = serde_json::json!({
+        "today": "2026-10-03", "home": {"zip": "55401", "sections": "single"},
+        "people": {"oxygen": false}, "heating": {"fuel": "electricity"},
+        "first_look": {"co_alarm": "working", "smoke_alarm": "working", "other_burner": false},
+        "water_heater": {"kind": "electric"}, "electricity_usd_per_kwh": 0.15,
+        "windows": [
+            {"label": "kitchen", "count": 2, "glazing": "single", "film": false, "escape": false},
+            {"label": "bedroom", "count": 2, "glazing": "single", "film": false, "escape": true},
+        ],
+    });
+    let answer = super::answered(&request);
+    let steps = ["firsts", "later"].map(|list| answer[list].as_array().expect("a list").clone());
+    let film = steps.concat().into_iter().find(|step| step["id"] == "window_film");
+    let why = film.expect("film")["why"].to_string();
+    assert!(why.contains("kitchen") && !why.contains("bedroom"), "{why}");
+}

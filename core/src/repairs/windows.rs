@@ -32,11 +32,12 @@ fn with(home: &Home, such: fn(&Window) -> bool, change: fn(&mut Window)) -> Opti
     Some(after)
 }
 
-/// Leaks of a sash that people call by the name of a window that gets a film.
+/// Leaks of a sash that people call by the name of windows that all get a film.
 fn closed_by_film(home: &Home, after: &mut Home) {
-    let filmed = |label: &String| {
-        home.windows.iter().any(|window| takes_film(window) && window.label.as_ref() == Some(label))
+    let is_called = |label: &String, such: fn(&Window) -> bool| {
+        home.windows.iter().any(|window| such(window) && window.label.as_ref() == Some(label))
     };
+    let filmed = |label| is_called(label, takes_film) && !is_called(label, Window::may_be_way_out);
     for gap in &mut after.gaps {
         let of_window = matches!(gap.place, GapPlace::WindowSash | GapPlace::Casing);
         if of_window && gap.label.as_ref().is_some_and(filmed) && !home.may_feed_a_burner(gap) {

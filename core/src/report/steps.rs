@@ -105,9 +105,15 @@ fn why(before: &Home, repair: &Repair, ranges: &Ranges) -> Phrase {
     }
 }
 
-/// What people called the gaps that a repair closes, and no others.
+/// What people called the windows that a repair covers, where each has a name; or the gaps that it
+/// closes, and no others.
 fn named(before: &Home, repair: &Repair) -> Option<String> {
     let after = (repair.apply)(before)?;
+    if repair.changes == Changes::Windows {
+        let pairs = before.windows.iter().zip(&after.windows).filter(|(was, is)| was != is);
+        let names: Option<Vec<&str>> = pairs.map(|(was, _)| was.label.as_deref()).collect();
+        return names.map(|names| names.join(", "));
+    }
     let pairs = before.gaps.iter().zip(&after.gaps);
     let closed = pairs.filter(|(was, is)| was.open != is.open);
     let names: Vec<&str> = closed.filter_map(|(was, _)| was.label.as_deref()).collect();

@@ -57,6 +57,7 @@ fn of_the_home(home: &Home) -> Vec<Warning> {
         (cable && !dangerous, Warning::FREEZE_BEFORE_UNPLUG),
         (wood && home.heating.stove_clear != Some(true), Warning::SOLID_FUEL_CLEARANCE),
         (wood, Warning::UNMEASURED_FUEL),
+        (home.building.hay_bales == Some(true), Warning::HAY_BALES),
         (home.first_look.heat_holds == Some(false), Warning::SPACE_HEATER),
     ]
     .into_iter()

@@ -123,6 +123,7 @@ const WINDOWS: readonly Question[] = [0, 1, 2, 3].flatMap((row) => {
     ),
     ...onlyWhen(
       (given) => given(`${at}.glazing`) !== "",
+      { path: `${at}.label`, input: { kind: "text" } },
       number(`${at}.count`),
       measure(`${at}.width_in`, "in"),
       measure(`${at}.height_in`, "in"),
