@@ -105,6 +105,20 @@ fn skirting_and_belly_only_help() {
     });
 }
 
+#[test]
+fn film_and_storm_windows_never_raise_the_need() {
+    let changed = std::cell::Cell::new(0);
+    each(|home, year, again| {
+        for id in ["window_film", "storm_window"] {
+            let repair = winterseam::repairs::by_id(id).expect("listed");
+            let Some(after) = (repair.apply)(home) else { continue };
+            assert!(need_kwh(&again(&after)) <= need_kwh(year), "{id}: {home:?}");
+            changed.set(changed.get() + 1);
+        }
+    });
+    assert!(changed.get() > 10, "{}", changed.get());
+}
+
 /// Rooms no warmer than the coldest hour need nothing.
 #[test]
 fn no_difference_no_heat() {

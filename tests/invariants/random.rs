@@ -123,6 +123,8 @@ pub(super) fn request(luck: &mut Luck, with_zip: bool) -> Value {
         request["heating"]["price_usd"] = json!(2.6);
         request["heating"]["price_per"] = json!("gal");
     }
+    measure_below(luck, &mut request["home"]);
+    name_windows(luck, &mut request);
     if with_zip {
         request["home"]["zip"] = json!(luck.pick(&ZIPS));
     }
@@ -183,6 +185,25 @@ fn ducts(luck: &mut Luck) -> Value {
         "crossover": word(luck, &["sound", "loose", "fallen"]),
         "gaps": (0..many).map(|_| gap(luck)).collect::<Vec<_>>(),
     })
+}
+
+/// Missing skirting and holes, where some may be.
+fn measure_below(luck: &mut Luck, home: &mut Value) {
+    if home["skirting_open"] == true {
+        home["skirting_open_ft"] = number(luck, 1.0, 200.0);
+    }
+    if home["belly"] == "torn" {
+        home["belly_hole_in2"] = number(luck, 1.0, 5_000.0);
+    }
+}
+
+/// Windows, and the gaps round them, are called by one of two names or by none.
+fn name_windows(luck: &mut Luck, request: &mut Value) {
+    for list in ["windows", "gaps"] {
+        for row in request[list].as_array_mut().expect("a list") {
+            row["label"] = word(luck, &["kitchen", "bedroom"]);
+        }
+    }
 }
 
 fn windows(luck: &mut Luck) -> Value {

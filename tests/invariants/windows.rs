@@ -23,6 +23,25 @@ fn no_film_and_no_storm_window_where_someone_may_have_to_leave() {
     assert!(changed > 100, "{changed}");
 }
 
+/// A film closes a gap that is called by the name of its window, but none that may belong to a way
+/// out.
+#[test]
+fn a_film_closes_no_gap_that_is_called_like_a_way_out() {
+    let film = repairs::by_id("window_film").expect("listed");
+    let mut closed = 0;
+    for seed in 0..3_000 {
+        let home = typed(&request(&mut Luck::new(seed), false));
+        let Some(after) = (film.apply)(&home) else { continue };
+        for (was, is) in home.gaps.iter().zip(&after.gaps).filter(|(was, is)| was.open != is.open) {
+            let mut called = home.windows.iter().filter(|window| window.label == was.label);
+            assert!(is.label.is_some() && is.open < was.open, "home {seed}");
+            assert!(!called.any(winterseam::home::Window::may_be_way_out), "home {seed}");
+            closed += 1;
+        }
+    }
+    assert!(closed > 5, "{closed}");
+}
+
 /// No repair ever says that vents are closed, and none takes the heat cable away.
 #[test]
 fn skirting_keeps_its_vents_and_the_cable_stays() {

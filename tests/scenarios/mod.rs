@@ -8,6 +8,7 @@ mod closet;
 mod fresh_air;
 mod hot_water;
 mod pipe;
+mod shell;
 mod stove;
 
 use serde_json::Value;

@@ -22,15 +22,17 @@ fn leaves(gap: &Gap) -> Ratio {
     left_by_a_seal(gap.place, gap.window).unwrap_or(Ratio::new::<ratio>(CAULKED))
 }
 
+/// Whether a gap may be closed at all: one that leads to a room or back to the furnace costs no heat,
+/// and is the way of its air.
+pub(super) fn may_be_shut(home: &Home, gap: &Gap) -> bool {
+    gap.leads_to != Some(LeadsTo::RoomOrReturn) && !home.may_feed_a_burner(gap)
+}
+
 fn may_close(home: &Home, place: GapPlace, gap: &Gap) -> bool {
-    let idle = gap.leads_to == Some(LeadsTo::RoomOrReturn);
     // Slats close on each other: no strip fits between them.
     let slats = gap.window == Some(WindowKind::Jalousie);
     let done = gap.width.is_none() && gap.sealed == Some(true);
-    gap.place == place
-        && !(idle || slats || done)
-        && !home.may_feed_a_burner(gap)
-        && gap.open > leaves(gap)
+    gap.place == place && !(slats || done) && may_be_shut(home, gap) && gap.open > leaves(gap)
 }
 
 fn closable(home: &Home, place: GapPlace) -> impl Iterator<Item = &Gap> {

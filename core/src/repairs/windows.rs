@@ -1,7 +1,8 @@
 //! Film and storm windows. Never over a window that someone may have to leave by.
 
+use super::seal::{may_be_shut, tightening};
 use super::{Changes, Fee, Life, Material, Order, Repair, Warning, Who};
-use crate::home::{GapPlace, Home, Panes, Window};
+use crate::home::{Gap, GapPlace, Home, Panes, Window};
 use uom::si::f64::Ratio;
 use uom::si::ratio::ratio;
 
@@ -32,23 +33,31 @@ fn with(home: &Home, such: fn(&Window) -> bool, change: fn(&mut Window)) -> Opti
     Some(after)
 }
 
-/// Leaks of a sash that people call by the name of windows that all get a film.
-fn closed_by_film(home: &Home, after: &mut Home) {
+/// Whether a film closes a gap: one at a sash that people call by the name of windows that all get a
+/// film.
+fn closed_by_film(home: &Home, gap: &Gap) -> bool {
     let is_called = |label: &String, such: fn(&Window) -> bool| {
         home.windows.iter().any(|window| such(window) && window.label.as_ref() == Some(label))
     };
     let filmed = |label| is_called(label, takes_film) && !is_called(label, Window::may_be_way_out);
-    for gap in &mut after.gaps {
-        let of_window = matches!(gap.place, GapPlace::WindowSash | GapPlace::Casing);
-        if of_window && gap.label.as_ref().is_some_and(filmed) && !home.may_feed_a_burner(gap) {
-            gap.open = gap.open.min(Ratio::new::<ratio>(FILM_LEAVES));
-        }
-    }
+    matches!(gap.place, GapPlace::WindowSash | GapPlace::Casing)
+        && gap.label.as_ref().is_some_and(filmed)
+        && may_be_shut(home, gap)
 }
 
-fn cautions(home: &Home) -> Vec<Warning> {
+fn filmed(home: &Home) -> Option<Home> {
+    let mut after = with(home, takes_film, |window| window.film = Some(true))?;
+    for gap in after.gaps.iter_mut().filter(|gap| closed_by_film(home, gap)) {
+        gap.open = gap.open.min(Ratio::new::<ratio>(FILM_LEAVES));
+    }
+    Some(after)
+}
+
+fn film_cautions(home: &Home) -> Vec<Warning> {
     let oxygen = (home.people.oxygen != Some(false)).then_some(Warning::OXYGEN);
-    [Warning::EGRESS_WINDOW].into_iter().chain(oxygen).collect()
+    let tighter = home.gaps.iter().any(|gap| closed_by_film(home, gap));
+    let tighter = if tighter { tightening(home) } else { vec![] };
+    [Warning::EGRESS_WINDOW].into_iter().chain(oxygen).chain(tighter).collect()
 }
 
 /// A film for one winter.
@@ -57,14 +66,10 @@ pub(super) const WINDOW_FILM: Repair = Repair {
     order: |_| Order::Windows,
     changes: Changes::Windows,
     who: |_| Who::Resident,
-    apply: |home| {
-        let mut after = with(home, takes_film, |window| window.film = Some(true))?;
-        closed_by_film(home, &mut after);
-        Some(after)
-    },
+    apply: filmed,
     materials: |home| vec![Material::new("window_film_3", count(home, takes_film) / 3.0)],
     fee: |_| Fee::NONE,
-    cautions,
+    cautions: film_cautions,
     lasts: Life::exactly(1.0),
 };
 
