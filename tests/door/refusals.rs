@@ -152,6 +152,14 @@ fn fields_that_cannot_be_true_together_are_refused() {
     let filter = |fields: &str| wrong(&with("furnace_filter", fields));
     assert_eq!(filter(r#"{"width_in": 20}"#), ["furnace_filter.height_in missing"]);
     assert_eq!(filter(r#"{"kind": "sponge"}"#), ["furnace_filter.kind not_one_of"]);
+    let built = |year: i32| wrong(&with("home", &format!(r#"{{"year_built": {year}}}"#)));
+    assert_eq!(built(2026), [""; 0]);
+    assert_eq!(built(2027), ["home.year_built contradicts"]);
+    assert_eq!(built(1066), ["home.year_built out_of_range"]);
+}
+
+#[test]
+fn skirting_and_belly_are_whole_or_have_holes() {
     let home = |fields: &str| wrong(&with("home", fields));
     assert_eq!(
         home(r#"{"skirting_open": false, "skirting_open_ft": 12}"#),
@@ -161,11 +169,29 @@ fn fields_that_cannot_be_true_together_are_refused() {
         home(r#"{"belly": "sound", "belly_hole_in2": 12}"#),
         ["home.belly_hole_in2 contradicts"]
     );
-    assert_eq!(wrong(&with("windows", r#"[{"width_in": 30}]"#)), ["windows[0].height_in missing"]);
-    let built = |year: i32| wrong(&with("home", &format!(r#"{{"year_built": {year}}}"#)));
-    assert_eq!(built(2026), [""; 0]);
-    assert_eq!(built(2027), ["home.year_built contradicts"]);
-    assert_eq!(built(1066), ["home.year_built out_of_range"]);
+    assert_eq!(home(r#"{"skirting_open_ft": -1}"#), ["home.skirting_open_ft out_of_range"]);
+    assert_eq!(
+        home(r#"{"skirting_vents": "shut", "hay_bales": 3, "belly": "ripped"}"#),
+        ["home.skirting_vents not_one_of", "home.hay_bales wrong_type", "home.belly not_one_of"]
+    );
+}
+
+#[test]
+fn a_window_has_both_sides_and_panes_that_there_are() {
+    let windows = |rows: &str| wrong(&with("windows", rows));
+    assert_eq!(windows(r#"[{"width_in": 30}]"#), ["windows[0].height_in missing"]);
+    assert_eq!(
+        windows(r#"[{"glazing": "single"}, {"count": 0, "glazing": "triple", "escape": "no"}]"#),
+        [
+            "windows[1].count out_of_range",
+            "windows[1].glazing not_one_of",
+            "windows[1].escape wrong_type"
+        ]
+    );
+    assert_eq!(
+        windows(r#"[{"count": 2, "width_in": 3, "height_in": 300}]"#),
+        ["windows[0].width_in out_of_range", "windows[0].height_in out_of_range"]
+    );
 }
 
 #[test]
